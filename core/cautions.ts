@@ -1,0 +1,22 @@
+import type { Trait } from './piece.js';
+import { say, type Words } from './words.js';
+
+const whenever: Record<Trait, Words> = {
+  worn_by_child: say`Cords, straps and long loops can catch or tighten: keep them short near children.`,
+  small_parts: say`Small parts such as rings and closure pulls are not for children under three.`,
+  strap: say`Test straps and rings with twice the load they will carry, and look at the seam afterwards.`,
+};
+
+const always: readonly Words[] = [
+  say`Count pins and needles in and out, so that none stays in the piece.`,
+  say`Rest hands and wrists; stop when they hurt.`,
+];
+
+/**
+ * The cautions that go with a piece: reminders from common practice, never a finding that a rule is met.
+ * What applies where you sell is for the local authority and a qualified test house to say.
+ */
+export const cautions = (traits: readonly Trait[]): readonly Words[] => [
+  ...traits.map((trait) => whenever[trait]),
+  ...always,
+];

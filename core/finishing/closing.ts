@@ -1,0 +1,73 @@
+import type { Made, Step } from '../piece.js';
+import { STOCK_CLOSURES } from '../tables/closures.js';
+import { MM_PER } from '../units/units.js';
+import { count, length, say, type Words } from '../words.js';
+
+/** Ease of an opening beside its closure and rings: 1/2 to 1 in. Common practice, no source. */
+export const EASE_MM = { lo: 12.7, hi: 25.4 } as const;
+/** Stitches from the top edge to a ring. Common practice: one or two. */
+const RING_DOWN_STITCHES = 1.5;
+
+/** The width an opening needs for a closure with a ring at each side. */
+export const closureWindow = (closureMm: number, ringMm: number) => ({
+  loMm: closureMm + 2 * ringMm + EASE_MM.lo,
+  hiMm: closureMm + 2 * ringMm + EASE_MM.hi,
+});
+
+/** The longest stock closure an opening takes with at least the least ease, or undefined when none does. */
+export function longestStockClosureMm(openingMm: number, ringMm: number): number | undefined {
+  const most = openingMm - 2 * ringMm - EASE_MM.lo + 1e-9;
+  const stock = STOCK_CLOSURES.findLast(({ inches }) => inches * MM_PER.in <= most);
+  return stock === undefined ? undefined : stock.inches * MM_PER.in;
+}
+
+/** A closure as it is sold: a stock length by both its labels, any other by its length. */
+export function closureLength(closureMm: number): Words {
+  const stock = STOCK_CLOSURES.find(({ inches }) => Math.abs(inches * MM_PER.in - closureMm) < 0.5);
+  return stock === undefined ? say`${length(closureMm)}` : say`${stock.inches} in (${stock.labelCm} cm)`;
+}
+
+/** Rings sewn at the side folds, the closure pinned and sewn between them. */
+export function closureSteps(
+  made: Pick<Made<never>, 'stitchMm'>,
+  widthMm: number,
+  closureMm: number,
+  ringMm: number,
+): Step[] {
+  const insideMm = (widthMm - closureMm) / 2;
+  const down = made.stitchMm === undefined ? say`a stitch or two` : say`${length(RING_DOWN_STITCHES * made.stitchMm)}`;
+  const rings: Step[] =
+    ringMm === 0
+      ? []
+      : [
+          {
+            id: 'rings',
+            driver: 'ring',
+            count: 2,
+            say: say`Sew a ring inside each top corner, ${down} below the edge.`,
+          },
+        ];
+  return [
+    ...rings,
+    {
+      id: 'pin_closure',
+      driver: 'pin_closure',
+      count: 1,
+      say: say`Pin the closed ${closureLength(closureMm)} closure into the open edge: it starts ${length(insideMm)} inside one side fold and ends ${length(insideMm)} before the other.`,
+    },
+    {
+      id: 'sew_closure',
+      driver: 'sew_closure',
+      count: 2 * closureMm,
+      say: say`Sew it from the bottom stop to the slider end, one tape and then the other (${length(2 * closureMm)} altogether), without stretching the edge.`,
+    },
+  ];
+}
+
+/** The closure and its rings to have at hand. */
+export function closureNotions(closureMm: number, ringMm: number) {
+  const closure = { id: 'closure', count: 1, say: say`a closure of ${closureLength(closureMm)}` };
+  return ringMm === 0
+    ? [closure]
+    : [closure, { id: 'rings', count: 2, say: say`${count(2, 'ring')}, ${length(ringMm)} kept for each` }];
+}

@@ -1,0 +1,86 @@
+import type { Made, Step } from '../piece.js';
+import { count, say, tail } from '../words.js';
+import { type Tail, WASTE_ROWS } from './knitting.js';
+import { GRAFT_WIDTHS, graftTailMm, LOOSE_TAIL_MM, mattressTailMm } from './tails.js';
+
+type Fabric = Pick<Made<never>, 'needles' | 'rows' | 'loopMm'>;
+
+/** Pairs left ungrafted until the waste is out: a closed ring cannot be reached inside. Common practice. */
+const LAST_PAIRS = 5;
+
+/** The tail that will graft every needle, or its length in widths of the fabric. */
+export function graftTail({ needles, loopMm }: Fabric): Tail {
+  if (needles === undefined || loopMm === undefined) {
+    return { lengthMm: undefined, say: say`a tail ${GRAFT_WIDTHS} times as long as the tube is round` };
+  }
+  const lengthMm = graftTailMm(needles, loopMm);
+  return { lengthMm, say: say`a tail of ${tail(lengthMm)} to graft with` };
+}
+
+/** The tail that will sew a seam of this length, in mm. */
+export function seamTail(seamMm: number): Tail {
+  const lengthMm = mattressTailMm(seamMm);
+  return { lengthMm, say: say`a tail of ${tail(lengthMm)} to sew with` };
+}
+
+/** A tail only to be woven in. */
+export const looseTail: Tail = { lengthMm: LOOSE_TAIL_MM, say: say`a tail of ${tail(LOOSE_TAIL_MM)}` };
+
+/** A tube grafted end to end into a ring. Grafting makes one more row. */
+export function ringGraftSteps(made: Fabric): Step[] {
+  const { needles, rows } = made;
+  const pairs = needles ?? 0;
+  const howMany = needles === undefined ? say`every pair of stitches` : say`${count(needles, 'pair')} of stitches`;
+  const half = needles === undefined ? say`the needle opposite` : say`needle ${Math.floor(needles / 2) + 1}`;
+  return [
+    {
+      id: 'turn_for_graft',
+      driver: 'turn_for_graft',
+      count: 1,
+      say: say`Run one contrast thread up the stitches of needle 1 and one up those of ${half}. Lay the ends together, needle 1 to needle 1; the threads must run without a twist.`,
+    },
+    {
+      id: 'graft',
+      driver: 'graft',
+      count: pairs,
+      say: say`Graft ${howMany} with the long tail, one from each side, at the tension of a row; stop ${LAST_PAIRS} pairs short. The graft makes row ${rows + 1}.`,
+    },
+    {
+      id: 'take_out_waste',
+      driver: 'take_out_waste',
+      count: 2 * WASTE_ROWS,
+      say: say`Take out both strips of waste yarn (${2 * WASTE_ROWS} rows), weave in the ends inside, graft the last ${LAST_PAIRS} pairs and fasten.`,
+    },
+  ];
+}
+
+/** Two edges of a ring folded flat, sewn bar to bar. An odd bar is eased in at the graft. */
+export function foldSeamSteps(rowsInPiece: number): Step[] {
+  const pairs = Math.floor(rowsInPiece / 2);
+  const odd = rowsInPiece % 2 === 1 ? say` Ease the odd bar in at the graft.` : say``;
+  return [
+    {
+      id: 'mattress',
+      driver: 'mattress',
+      count: pairs,
+      say: say`Fold flat on the two threads with the graft on a side fold. Mark every 10th bar on both lower edges from the graft and sew ${count(pairs, 'bar')} in mattress stitch, one bar a side, meeting at each marker.${odd}`,
+    },
+  ];
+}
+
+/** Live loops cast off at one or both ends, the waste taken out. */
+export function castOffSteps(needles: number | undefined, ends: 1 | 2): Step[] {
+  const stitchCount = (needles ?? 0) * ends;
+  const what = needles === undefined ? say`every stitch` : say`${count(needles, 'stitch', 'stitches')}`;
+  return [
+    {
+      id: 'cast_off',
+      driver: 'cast_off',
+      count: stitchCount,
+      say:
+        ends === 2
+          ? say`Cast off ${what} at each end, and take out the waste yarn.`
+          : say`Cast off ${what} at the last row, and take out the waste yarn.`,
+    },
+  ];
+}

@@ -1,0 +1,113 @@
+import type { Made, Step } from '../piece.js';
+import { count, length, say, tail, type Words } from '../words.js';
+import { LOOSE_TAIL_MM } from './tails.js';
+
+/** Rows of waste yarn before and after the piece. Common practice, no source: about five. */
+export const WASTE_ROWS = 5;
+/** A counter is checked against a marker tied every so many rows. Common practice. */
+export const MARKER_ROWS = 10;
+
+type Counts = Pick<Made<never>, 'needles' | 'rows' | 'rowMm' | 'measureAtRow'>;
+
+const stitches = (rows: number, needles: number | undefined) => (needles === undefined ? 0 : rows * needles);
+
+/** Words for a tail: its length, or how to measure it off the fabric when no stitch width is known. */
+export type Tail = { lengthMm: number | undefined; say: Words };
+
+const onNeedles = (needles: number | undefined): Words =>
+  needles === undefined ? say`all needles` : say`${count(needles, 'needle')}`;
+
+const tailYarn = (left: Tail) =>
+  left.lengthMm === undefined ? [] : [{ role: 'main' as const, lengthMm: left.lengthMm }];
+
+/** Waste yarn on, the main yarn joined with the tail the finish will need. */
+export function startSteps(made: Counts, left: Tail): Step[] {
+  const waste = { role: 'waste' as const, stitches: stitches(WASTE_ROWS, made.needles) };
+  return [
+    {
+      id: 'set_up',
+      driver: 'set_up',
+      count: 1,
+      say: say`Set up ${onNeedles(made.needles)} with waste yarn; leave a tail of ${tail(LOOSE_TAIL_MM)}.`,
+    },
+    {
+      id: 'waste_on',
+      driver: 'crank',
+      count: waste.stitches,
+      yarn: [waste],
+      say: say`Crank ${WASTE_ROWS} rows of waste yarn.`,
+    },
+    {
+      id: 'join_main',
+      driver: 'change',
+      count: 1,
+      yarn: tailYarn(left),
+      say: say`Change to the main yarn; leave ${left.say}. Set the counter to 0.`,
+    },
+  ];
+}
+
+/** The rows themselves, with the stop to measure on the way. `manner` says how, for a panel: to and fro. */
+export function bodySteps(made: Counts, manner: Words = say``): Step[] {
+  const { needles, rows, rowMm, measureAtRow } = made;
+  const knit = (id: string, n: number, words: Words): Step => {
+    const knitted = stitches(n, needles);
+    return { id, driver: 'crank', count: knitted, yarn: [{ role: 'main', stitches: knitted }], say: words };
+  };
+  if (measureAtRow === undefined)
+    return [knit('rows', rows, say`Crank ${count(rows, 'row')}, tying a marker every ${MARKER_ROWS} rows${manner}.`)];
+  return [
+    knit(
+      'rows_to_measure',
+      measureAtRow,
+      say`Crank ${count(measureAtRow, 'row')}, tying a marker every ${MARKER_ROWS} rows; stop with the yarn at needle 1.`,
+    ),
+    {
+      id: 'measure',
+      driver: 'measure',
+      count: 1,
+      say: say`Lift the weights off and measure from the first main row to the needles: at rest these rows come to about ${length(measureAtRow * rowMm)}. If yours come to more or less, stop by the length, not by the count.`,
+    },
+    knit('rows', rows - measureAtRow, say`Crank on to row ${rows}${manner}.`),
+  ];
+}
+
+/** The main yarn cut with its tail, waste yarn over it, the work off the machine. */
+export function endSteps(made: Counts, left: Tail): Step[] {
+  const waste = { role: 'waste' as const, stitches: stitches(WASTE_ROWS, made.needles) };
+  return [
+    {
+      id: 'cut_main',
+      driver: 'change',
+      count: 1,
+      yarn: tailYarn(left),
+      say: say`Check the counter against your markers. Cut the main yarn, leaving ${left.say}, and change to waste yarn.`,
+    },
+    {
+      id: 'waste_off',
+      driver: 'crank',
+      count: waste.stitches,
+      yarn: [waste],
+      say: say`Crank ${WASTE_ROWS} rows of waste yarn and cut it.`,
+    },
+    {
+      id: 'run_off',
+      driver: 'run_off',
+      count: 1,
+      say: say`Crank once more without yarn to cast off onto the waste, and lift the work off.`,
+    },
+  ];
+}
+
+/** Ends woven in, tools counted, the size taken at rest. */
+export function tidySteps(ends: number, measured: string): Step[] {
+  return [
+    { id: 'weave_in', driver: 'weave_in', count: ends, say: say`Weave in ${count(ends, 'end')}.` },
+    {
+      id: 'check',
+      driver: 'check',
+      count: 1,
+      say: say`Count pins and needles, let the piece rest flat, and measure its ${measured}.`,
+    },
+  ];
+}

@@ -1,0 +1,19 @@
+export type State = 'hanging' | 'rested' | 'washed';
+export type Form = 'tube' | 'panel';
+
+/**
+ * Rows or stitches and the length they span.
+ * `counted`: whole rows or stitches counted inside a fixed ruler length, so the count may be off by a part of one.
+ * `read`: the count is known and its length was read, so only the ruler errs.
+ */
+export type Count = { count: number; overMm: number; how: 'read' | 'counted' };
+
+/** One reading of one swatch or piece in one state. Readings that share `swatch` are of the same fabric. */
+export type Measurement = {
+  swatch: string;
+  state: State;
+  form: Form;
+  rows?: Count | undefined;
+  /** Across the needles. A flat tube of N needles is N/2 stitches over its flat width. */
+  stitches?: Count | undefined;
+};

@@ -1,0 +1,7 @@
+/** A value as it reaches core: what was asked for, in mm, counts or the id of a choice. */
+export type Given =
+  | { is: 'length'; mm: number }
+  | { is: 'window'; loMm: number; hiMm: number }
+  | { is: 'count'; count: number }
+  | { is: 'mass'; g: number }
+  | { is: 'choice'; id: string };

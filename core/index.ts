@@ -1,0 +1,15 @@
+export { aspects } from './aspects.js';
+export { fields } from './checked.js';
+export type { Estimate } from './gauge/estimate.js';
+export { type Gauge, gauge, type Sureness, spacingMm, standing, sureness } from './gauge/gauge.js';
+export type { Count, Form, Measurement, State } from './gauge/measurement.js';
+export type { Given } from './given.js';
+export type { Ask, Asks, Piece } from './piece.js';
+export { pieceById, pieces } from './pieces/index.js';
+export { ENGINE, type Plan, type PlanInput, type PlannedSize, plan } from './plan.js';
+export type { FieldName, Offer, Outcome, Problem } from './problems.js';
+export type { Window } from './sizing/rows.js';
+export * from './units/print.js';
+export * from './units/quantity.js';
+export { MM_PER, mmOf, otherUnits, type Units } from './units/units.js';
+export { count, length, mass, range, say, tail, type Words, yarnLength } from './words.js';

@@ -1,0 +1,131 @@
+import type { Estimate } from './gauge/estimate.js';
+import type { Outcome } from './problems.js';
+import type { Measure, Window } from './sizing/rows.js';
+import type { Words } from './words.js';
+
+/** Half the width of a window around a size given without one. */
+export type Tolerance = { mm: number } | { share: number };
+
+/** One thing a kind of piece can be asked for. `words` are what makers call it; `source` says where a default is from. */
+export type Ask = { label: string; question?: string; words: readonly string[]; source?: string } & (
+  | { is: 'window'; minMm: number; maxMm: number; tolerance: Tolerance }
+  | { is: 'length'; minMm: number; maxMm: number; defaultMm?: number }
+  | { is: 'count'; min: number; max: number }
+  | { is: 'choice'; options: readonly { id: string; label: string; words: readonly string[] }[]; default: string }
+);
+export type Asks = Readonly<Record<string, Ask>>;
+
+/** What an ask comes to once checked. */
+export type Asked<A extends Asks> = { readonly [K in keyof A]: AskedOne<A[K]> };
+type AskedOne<A extends Ask> = A extends { is: 'window' }
+  ? Window | undefined
+  : A extends { is: 'length'; defaultMm: number }
+    ? number
+    : A extends { is: 'choice' }
+      ? string
+      : number | undefined;
+
+/** A dimension of the finished piece, made by rows or by needles: D = share·(count + extra)·spacing + fixed. */
+export type Dimension = Measure & {
+  id: string;
+  /** Name of the figure in the answer, with its unit: `widthMm`. */
+  figure: 'widthMm' | 'heightMm' | 'lengthMm' | 'girthMm' | 'diameterMm';
+  label: string;
+  /** How the size is said: `27 cm wide`. */
+  adjective: string;
+  axis: 'rows' | 'needles';
+  window?: Window | undefined;
+};
+
+/** The fabric in hand when layouts are chosen: needles in the tube and expected spacings. */
+export type Fabric = { needles: number | undefined; rowMm: number; stitchMm: number | undefined };
+
+/** A way to lay the piece on the machine. A flat layout works on `needles` of its own choosing. */
+export type Layout = {
+  id: string;
+  form: 'round' | 'flat';
+  parts: number;
+  needles?: number | undefined;
+  dimensions: readonly Dimension[];
+};
+
+/** What a step takes its time from. */
+export type Driver =
+  | 'set_up'
+  | 'crank'
+  | 'change'
+  | 'measure'
+  | 'run_off'
+  | 'turn_for_graft'
+  | 'graft'
+  | 'take_out_waste'
+  | 'mattress'
+  | 'cast_off'
+  | 'ring'
+  | 'pin_closure'
+  | 'sew_closure'
+  | 'weave_in'
+  | 'check';
+
+/** Yarn a step uses: stitches knitted, or a length cut, in mm. */
+export type StepYarn = { role: 'main' | 'waste'; stitches?: number; lengthMm?: number };
+
+/** One action at the machine or the table. `count` is in the driver's own unit: stitches, pairs, rows, mm, ends. */
+export type Step = {
+  id: string;
+  say: Words;
+  driver: Driver;
+  count: number;
+  times?: number;
+  yarn?: readonly StepYarn[];
+};
+
+/** A thing to have at hand that is not yarn. */
+export type Notion = { id: string; say: Words; count: number };
+
+/** What a piece is, for the cautions that go with it. */
+export type Trait = 'small_parts' | 'strap' | 'worn_by_child';
+
+/** A piece with its counts settled: what steps, notions and traits are made from. */
+export type Made<A extends Asks> = {
+  asked: Asked<A>;
+  layout: Layout;
+  /** Needles the piece is knitted on; undefined until the machine's are known. */
+  needles: number | undefined;
+  rows: number;
+  rowsInPiece: number;
+  row: Estimate;
+  rowMm: number;
+  stitchMm: number | undefined;
+  /** Yarn in one stitch, in mm; undefined until the stitch width is known. */
+  loopMm: number | undefined;
+  measureAtRow: number | undefined;
+  /** Expected finished size by dimension id, in mm. */
+  sizeMm: Readonly<Record<string, number>>;
+};
+
+/** The contract of a kind of piece: all that shared code and the bot need of it, as data and pure functions. */
+export type PieceOf<A extends Asks> = {
+  id: string;
+  label: string;
+  words: readonly string[];
+  asks: A;
+  /** What `11 by 6 3/4` means, in order. */
+  pair: readonly (keyof A & string)[];
+  /** One of each group must be given. */
+  needs: readonly (readonly (keyof A & string)[])[];
+  /** A phrase a maker could type, which the reader must understand. */
+  example: string;
+  layouts(asked: Asked<A>, fabric: Fabric): Outcome<readonly Layout[]>;
+  /** What is taken for granted beyond the tolerance of a window. */
+  assumes(made: Made<A>): readonly Words[];
+  notions(made: Made<A>): readonly Notion[];
+  steps(made: Made<A>): readonly Step[];
+  traits(made: Made<A>): readonly Trait[];
+};
+
+/** A kind of piece as shared code sees it: its own asks are no longer known to the type checker. */
+export type Piece = PieceOf<Asks>;
+
+/** Declares a kind of piece. The one cast of core: values reach a piece only through `checked`, under its own asks. */
+export const piece = <const A extends Asks>(declared: PieceOf<A>): Piece => declared as unknown as Piece;

@@ -1,0 +1,117 @@
+import { aspects } from '../aspects.js';
+import { castOffSteps, looseTail } from '../finishing/joining.js';
+import { bodySteps, endSteps, startSteps, tidySteps } from '../finishing/knitting.js';
+import { type Asked, type Fabric, type Layout, piece } from '../piece.js';
+import { done, type Outcome, refused } from '../problems.js';
+import { needlesFor } from '../sizing/needles.js';
+import { say } from '../words.js';
+
+/** Needles a panel must leave free on the circle. Common practice; the machine's own limit wins. */
+const NEEDLES_FREE = 2;
+
+const asks = {
+  width: {
+    is: 'window',
+    label: 'Width',
+    words: aspects.wide,
+    minMm: 20,
+    maxMm: 1500,
+    tolerance: { share: 0.03 },
+    source: 'tolerance: from memory',
+  },
+  length: {
+    is: 'window',
+    label: 'Length',
+    question: 'How long should the panel be?',
+    words: [...aspects.long, ...aspects.tall],
+    minMm: 20,
+    maxMm: 20_000,
+    tolerance: { share: 0.03 },
+    source: 'tolerance: from memory',
+  },
+  needles: { is: 'count', label: 'Needles', words: ['needles', 'needle'], min: 3, max: 400 },
+  seam: {
+    is: 'choice',
+    label: 'Edges',
+    words: ['seam', 'seams', 'edges'],
+    options: [
+      { id: 'free', label: 'free edges', words: ['free', 'no', 'none'] },
+      { id: 'half', label: 'a half-stitch seam at each edge', words: ['half'] },
+      { id: 'full', label: 'a full-stitch seam at each edge', words: ['full', 'seamed'] },
+    ],
+    default: 'free',
+  },
+} as const;
+
+/** Stitches lost to the seams at both edges. */
+const LOST: Record<string, number> = { free: 0, half: 1, full: 2 };
+
+function layouts(asked: Asked<typeof asks>, fabric: Fabric): Outcome<readonly Layout[]> {
+  const measure = { share: 1, extra: -(LOST[asked.seam] ?? 0), fixedMm: 0 };
+  const forWidth = asked.width && fabric.stitchMm && needlesFor(asked.width, measure, fabric.stitchMm);
+  const needles = asked.needles ?? (forWidth && Math.max(asks.needles.min, forWidth));
+  if (needles === undefined)
+    return refused({ code: 'no_stitch_gauge', field: { id: 'width', label: asks.width.label } });
+  if (fabric.needles !== undefined && needles > fabric.needles - NEEDLES_FREE) {
+    return refused({
+      code: 'too_many_needles',
+      given: needles,
+      max: fabric.needles - NEEDLES_FREE,
+      machine: fabric.needles,
+    });
+  }
+  return done([
+    {
+      id: 'flat',
+      form: 'flat',
+      parts: 1,
+      needles,
+      dimensions: [
+        {
+          id: 'length',
+          figure: 'lengthMm',
+          label: 'Length',
+          adjective: 'long',
+          axis: 'rows',
+          share: 1,
+          extra: 0,
+          fixedMm: 0,
+          window: asked.length,
+        },
+        {
+          id: 'width',
+          figure: 'widthMm',
+          label: 'Width',
+          adjective: 'wide',
+          axis: 'needles',
+          ...measure,
+          window: asked.width,
+        },
+      ],
+    },
+  ]);
+}
+
+export const flatPanel = piece({
+  id: 'flat-panel',
+  label: 'Flat panel',
+  words: ['panel', 'panels', 'flat panel', 'flat panels', 'flat piece'],
+  asks,
+  pair: ['width', 'length'],
+  needs: [['length'], ['width', 'needles']],
+  example: 'a flat panel 8 in wide and 12 in long',
+  layouts,
+  assumes: ({ asked }) => (asked.seam === 'free' ? [say`free edges, which curl inward a little`] : []),
+  notions: () => [],
+  steps: (made) => {
+    const side = made.rows % 2 === 0 ? say`the side it began on` : say`the side away from its start`;
+    return [
+      ...startSteps(made, looseTail),
+      ...bodySteps(made, say` to and fro, weights on both edges; it ends at ${side}`),
+      ...endSteps(made, looseTail),
+      ...castOffSteps(made.needles, 1),
+      ...tidySteps(2, 'length'),
+    ];
+  },
+  traits: () => [],
+});

@@ -1,0 +1,41 @@
+import type { Given } from './given.js';
+import type { Window } from './sizing/rows.js';
+import type { Words } from './words.js';
+
+/** A way out that works: words for it, and the edit of the values asked that brings it about. */
+export type Offer = { label: Words; edit: Record<string, Given | null> };
+
+/** A field as the maker knows it. */
+export type FieldName = { id: string; label: string };
+
+/** What cannot be done with what was asked, as data; cards/sentences words it. */
+export type Problem =
+  | { code: 'missing'; anyOf: readonly FieldName[] }
+  | { code: 'length_out_of_range'; field: FieldName; givenMm: number; minMm: number; maxMm: number }
+  | { code: 'count_out_of_range'; field: FieldName; given: number; min: number; max: number }
+  | { code: 'not_whole'; field: FieldName; given: number }
+  | { code: 'wrong_kind'; field: FieldName; given: Given; wanted: 'length' | 'count' | 'choice' }
+  | { code: 'unknown_choice'; field: FieldName; given: string; options: readonly string[] }
+  | { code: 'empty_window'; field: FieldName; window: Window }
+  | { code: 'unknown_field'; field: FieldName; takes: readonly FieldName[] }
+  | { code: 'closure_too_long'; closureMm: number; needsMm: number; window: Window; offers: readonly Offer[] }
+  | { code: 'ring_too_big'; ringMm: number; heightMm: number; offers: readonly Offer[] }
+  | { code: 'too_many_needles'; given: number; max: number; machine: number }
+  | {
+      code: 'needles_set_it';
+      field: FieldName;
+      expectedMm: number;
+      window: Window;
+      needles: number;
+      needlesWanted: number;
+      stitchChange: number;
+      offers: readonly Offer[];
+    }
+  | { code: 'no_row_gauge' }
+  | { code: 'no_stitch_gauge'; field: FieldName }
+  | { code: 'no_needles'; field: FieldName };
+
+export type Outcome<T> = { ok: true; value: T } | { ok: false; problems: readonly Problem[] };
+
+export const done = <T>(value: T): Outcome<T> => ({ ok: true, value });
+export const refused = (...problems: Problem[]): Outcome<never> => ({ ok: false, problems });

@@ -1,0 +1,41 @@
+/** A sentence as data: fixed parts and figures between them, printed later in the units of whoever reads it. */
+export type Words = { readonly parts: readonly string[]; readonly figures: readonly Figure[] };
+
+export type Figure =
+  /** A dimension of the work, printed to what a ruler can show. */
+  | { is: 'length'; mm: number }
+  /** From one dimension to another: `10 1/2 to 11 in`. */
+  | { is: 'range'; loMm: number; hiMm: number }
+  /** A length to leave or cut: rounded up, never down. */
+  | { is: 'tail'; mm: number }
+  /** A length of yarn, in metres or yards. */
+  | { is: 'yarn'; m: number }
+  | { is: 'mass'; g: number }
+  | { is: 'count'; count: number; one: string; many: string }
+  | { is: 'number'; value: number }
+  | { is: 'text'; text: string }
+  | { is: 'words'; words: Words };
+
+/** Builds {@link Words} from a template: ``say`Leave a tail of ${tail(914)}` ``. Strings stand for themselves. */
+export function say(parts: TemplateStringsArray, ...figures: (Figure | Words | string | number)[]): Words {
+  return { parts: [...parts], figures: figures.map(asFigure) };
+}
+
+function asFigure(figure: Figure | Words | string | number): Figure {
+  if (typeof figure === 'string') return { is: 'text', text: figure };
+  if (typeof figure === 'number') return { is: 'number', value: figure };
+  return 'parts' in figure ? { is: 'words', words: figure } : figure;
+}
+
+/** A dimension of the work, in mm. */
+export const length = (mm: number): Figure => ({ is: 'length', mm });
+/** A range of a dimension, in mm. */
+export const range = (loMm: number, hiMm: number): Figure => ({ is: 'range', loMm, hiMm });
+/** A length to leave or cut, in mm; printed rounded up. */
+export const tail = (mm: number): Figure => ({ is: 'tail', mm });
+/** A length of yarn, in metres. */
+export const yarnLength = (m: number): Figure => ({ is: 'yarn', m });
+/** A mass, in grams. */
+export const mass = (g: number): Figure => ({ is: 'mass', g });
+/** A number of things, with its singular and plural. */
+export const count = (n: number, one: string, many = `${one}s`): Figure => ({ is: 'count', count: n, one, many });
