@@ -1,0 +1,100 @@
+import { z } from 'zod';
+
+/** A value a maker gave for one ask of a piece, with what was typed and what was taken for granted. */
+const provenance = { said: z.string().optional(), assumed: z.enum(['unit', 'same_unit', 'field', 'rate']).optional() };
+
+export const Value = z.discriminatedUnion('is', [
+  z.object({ is: z.literal('length'), mm: z.number(), ...provenance }),
+  z.object({ is: z.literal('window'), loMm: z.number(), hiMm: z.number(), ...provenance }),
+  /** A number whose unit nobody has said yet; it becomes a length once the maker's unit is known. */
+  z.object({ is: z.literal('bare'), lo: z.number(), hi: z.number(), ...provenance }),
+  z.object({ is: z.literal('count'), count: z.number(), ...provenance }),
+  z.object({ is: z.literal('mass'), g: z.number(), ...provenance }),
+  z.object({ is: z.literal('choice'), id: z.string(), ...provenance }),
+]);
+export type Value = z.infer<typeof Value>;
+
+/** Which machine and yarn, in the maker's words; absent parts follow what was used last. */
+export const Bench = z.object({
+  machine: z.string().optional(),
+  needles: z.number().optional(),
+  yarn: z.string().optional(),
+});
+export type Bench = z.infer<typeof Bench>;
+
+export const PlanAsk = z.object({
+  piece: z.string().optional(),
+  copies: z.number().int().min(1).max(500).default(1),
+  values: z.record(z.string(), Value).default({}),
+  on: Bench.default({}),
+  focus: z.array(z.enum(['rows', 'needles', 'yarn', 'steps', 'closure'])).default([]),
+  due: z.object({ day: z.string(), said: z.string() }).optional(),
+  /** The maker's words for the sizes, kept while the piece is not known and so cannot be asked what they mean. */
+  words: z.string().optional(),
+});
+export type PlanAsk = z.infer<typeof PlanAsk>;
+
+/** Rows or stitches, and the length they were counted over; `over` is absent when a rate names none. */
+export const Tension = z.object({
+  count: z.number(),
+  over: Value.optional(),
+  /** `counted`: whole rows inside a fixed ruler length. `read`: a known number of rows, its length read. */
+  how: z.enum(['counted', 'read']),
+  said: z.string().optional(),
+});
+export type Tension = z.infer<typeof Tension>;
+
+export const GaugeAsk = z.object({
+  on: Bench.default({}),
+  rows: Tension.optional(),
+  stitches: Tension.optional(),
+  /** Flat width of the whole tube; with needles it gives the stitch width. */
+  flatWidth: Value.optional(),
+  state: z.enum(['hanging', 'rested', 'washed']).optional(),
+  form: z.enum(['tube', 'panel']).optional(),
+  /** Set when the maker has said that an unusual figure is right. */
+  confirmed: z.boolean().optional(),
+});
+export type GaugeAsk = z.infer<typeof GaugeAsk>;
+
+/** What a maker wants, whole: every door, button and form ends in one of these. */
+export const Request = z.discriminatedUnion('kind', [
+  /** `follows` marks a change to the plan before it. */
+  z.object({ kind: z.literal('plan'), ask: PlanAsk, follows: z.boolean().optional() }),
+  z.object({ kind: z.literal('record_gauge'), gauge: GaugeAsk }),
+  z.object({ kind: z.literal('show_gauge'), on: Bench.default({}) }),
+  z.object({ kind: z.literal('steps'), planId: z.string().optional() }),
+  z.object({ kind: z.literal('set_units'), units: z.enum(['cm', 'in']) }),
+  z.object({ kind: z.literal('undo'), redo: z.boolean().default(false) }),
+  z.object({ kind: z.literal('drop') }),
+  z.object({ kind: z.literal('help') }),
+  z.object({ kind: z.literal('thanks') }),
+  z.object({
+    kind: z.literal('unread'),
+    why: z.enum(['empty', 'nothing', 'words', 'too_long', 'too_many_sizes', 'contradiction', 'expired']),
+    words: z.string().default(''),
+  }),
+]);
+export type Request = z.infer<typeof Request>;
+export type RequestKind = Request['kind'];
+
+/**
+ * What one message part means before the conversation is known: a whole request, an edit to the last plan ask
+ * (one level deep: a value is replaced whole, null removes it), or the pick of something offered.
+ */
+export const Edit = z.object({
+  piece: z.string().optional(),
+  copies: z.number().int().min(1).max(500).optional(),
+  values: z.record(z.string(), Value.nullable()).default({}),
+  on: Bench.default({}),
+  focus: PlanAsk.shape.focus,
+  due: PlanAsk.shape.due,
+});
+export type Edit = z.infer<typeof Edit>;
+
+export type Meaning =
+  | Request
+  | { kind: 'change'; edit: Edit }
+  /** A bare answer to the one open question: a length, a count or words, whichever it asked for. */
+  | { kind: 'reply'; value: Value }
+  | { kind: 'pick'; turn?: string; index: number };

@@ -1,0 +1,13 @@
+import { z } from 'zod';
+import { jsonColumn } from './json.js';
+import type { Address, Body } from './ports.js';
+
+/** The two JSON columns of an outbox row: where it goes and what it says. */
+export const addressJson = jsonColumn<Address>(
+  z.discriminatedUnion('to', [
+    z.object({ to: z.literal('post'), channel: z.string(), threadTs: z.string().optional() }),
+    z.object({ to: z.literal('ephemeral'), channel: z.string(), user: z.string(), threadTs: z.string().optional() }),
+    z.object({ to: z.literal('response'), url: z.string() }),
+  ]),
+);
+export const bodyJson = jsonColumn<Body>(z.object({ text: z.string(), blocks: z.array(z.unknown()) }));

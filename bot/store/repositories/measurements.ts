@@ -1,0 +1,78 @@
+import type { Kysely, Selectable } from 'kysely';
+import type { Count } from '../../../core/index.js';
+import type { Bound, StoredMeasurement } from '../ports.js';
+import type { Tables } from '../schema.js';
+
+export function measurements(db: Kysely<Tables>, workspaceId: string): Bound['measurements'] {
+  const rows = db.selectFrom('measurement').selectAll().where('workspace_id', '=', workspaceId);
+
+  async function setWithdrawn(id: string, at: number | null): Promise<void> {
+    await db
+      .updateTable('measurement')
+      .set({ withdrawn_at_ms: at })
+      .where('workspace_id', '=', workspaceId)
+      .where('id', '=', id)
+      .execute();
+  }
+
+  return {
+    async add({ id, profileId, swatch, state, form, rows, stitches, said, at }) {
+      await db
+        .insertInto('measurement')
+        .values({
+          workspace_id: workspaceId,
+          id,
+          profile_id: profileId,
+          swatch,
+          state,
+          form,
+          rows: rows?.count ?? null,
+          rows_over_mm: rows?.overMm ?? null,
+          rows_how: rows?.how ?? null,
+          stitches: stitches?.count ?? null,
+          stitches_over_mm: stitches?.overMm ?? null,
+          stitches_how: stitches?.how ?? null,
+          said,
+          at_ms: at,
+          withdrawn_at_ms: null,
+        })
+        .execute();
+    },
+
+    async of(profileId) {
+      const standing = await rows
+        .where('profile_id', '=', profileId)
+        .where('withdrawn_at_ms', 'is', null)
+        .orderBy('at_ms')
+        .orderBy('id')
+        .execute();
+      return standing.map(measurement);
+    },
+
+    async get(id) {
+      const row = await rows.where('id', '=', id).executeTakeFirst();
+      return row && measurement(row);
+    },
+
+    withdraw: setWithdrawn,
+    restore: (id) => setWithdrawn(id, null),
+  };
+}
+
+function measurement(row: Selectable<Tables['measurement']>): StoredMeasurement {
+  return {
+    id: row.id,
+    profileId: row.profile_id,
+    swatch: row.swatch,
+    state: row.state,
+    form: row.form,
+    rows: count(row.rows, row.rows_over_mm, row.rows_how),
+    stitches: count(row.stitches, row.stitches_over_mm, row.stitches_how),
+    said: row.said,
+    at: row.at_ms,
+  };
+}
+
+function count(count: number | null, overMm: number | null, how: Count['how'] | null): Count | undefined {
+  return count === null || overMm === null || how === null ? undefined : { count, overMm, how };
+}

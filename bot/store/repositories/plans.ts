@@ -1,0 +1,67 @@
+import type { Kysely } from 'kysely';
+import { z } from 'zod';
+import { PlanAsk } from '../../request.js';
+import { jsonColumn } from '../json.js';
+import type { Bound } from '../ports.js';
+import type { Tables } from '../schema.js';
+
+const askJson = jsonColumn(PlanAsk);
+const numbersJson = jsonColumn(z.unknown());
+
+export function plans(db: Kysely<Tables>, workspaceId: string): Bound['plans'] {
+  return {
+    async add({ id, makerId, piece, profileId, ask, numbers, engine, at }) {
+      await db
+        .insertInto('plan')
+        .values({
+          workspace_id: workspaceId,
+          id,
+          maker_id: makerId,
+          piece,
+          profile_id: profileId,
+          revision: 1,
+          at_ms: at,
+        })
+        .execute();
+      await db
+        .insertInto('plan_revision')
+        .values({
+          workspace_id: workspaceId,
+          plan_id: id,
+          revision: 1,
+          engine,
+          ask_json: askJson.text(ask),
+          numbers_json: numbersJson.text(numbers),
+        })
+        .execute();
+    },
+
+    async get(id, makerId) {
+      const row = await db
+        .selectFrom('plan')
+        .innerJoin('plan_revision', (on) =>
+          on
+            .onRef('plan_revision.workspace_id', '=', 'plan.workspace_id')
+            .onRef('plan_revision.plan_id', '=', 'plan.id')
+            .onRef('plan_revision.revision', '=', 'plan.revision'),
+        )
+        .selectAll()
+        .where('plan.workspace_id', '=', workspaceId)
+        .where('plan.id', '=', id)
+        .where('plan.maker_id', '=', makerId)
+        .executeTakeFirst();
+      return (
+        row && {
+          id,
+          makerId,
+          piece: row.piece,
+          profileId: row.profile_id,
+          ask: askJson.value(row.ask_json),
+          numbers: numbersJson.value(row.numbers_json),
+          engine: row.engine,
+          at: row.at_ms,
+        }
+      );
+    },
+  };
+}

@@ -1,0 +1,105 @@
+import type { Kysely } from 'kysely';
+import { v7 } from 'uuid';
+import type { Bound, Profile } from '../ports.js';
+import type { Tables } from '../schema.js';
+import { openedMachine } from './machines.js';
+import { openedYarn } from './yarns.js';
+
+export function profiles(db: Kysely<Tables>, workspaceId: string): Bound['profiles'] {
+  async function of(makerId: string): Promise<Profile[]> {
+    const rows = await joined(db, workspaceId)
+      .where('profile.maker_id', '=', makerId)
+      .orderBy('profile.used_at_ms', 'desc')
+      .orderBy('profile.id', 'desc')
+      .execute();
+    return rows.map(profile);
+  }
+
+  return {
+    of,
+
+    async opened(makerId, { name, needles }, yarn, at) {
+      const machineId = await openedMachine(db, workspaceId, makerId, name, needles);
+      const [last] = await of(makerId);
+      const yarnId = await openedYarn(db, workspaceId, makerId, yarn);
+      if (last?.machine.id === machineId && last.yarn.name === '') {
+        await nameYarn(db, workspaceId, last.id, yarnId);
+      }
+      const { id } = await db
+        .insertInto('profile')
+        .values({
+          workspace_id: workspaceId,
+          id: v7(),
+          maker_id: makerId,
+          machine_id: machineId,
+          yarn_id: yarnId,
+          used_at_ms: at,
+        })
+        .onConflict((on) =>
+          on.columns(['workspace_id', 'maker_id', 'machine_id', 'yarn_id']).doUpdateSet({ used_at_ms: at }),
+        )
+        .returning('id')
+        .executeTakeFirstOrThrow();
+      return profile(await joined(db, workspaceId).where('profile.id', '=', id).executeTakeFirstOrThrow());
+    },
+
+    async used(profileId, at) {
+      await db
+        .updateTable('profile')
+        .set({ used_at_ms: at })
+        .where('workspace_id', '=', workspaceId)
+        .where('id', '=', profileId)
+        .execute();
+    },
+  };
+}
+
+/** Gives a profile of unnamed yarn a yarn that no profile has yet, so that its measurements stay with it. */
+async function nameYarn(db: Kysely<Tables>, workspaceId: string, profileId: string, yarnId: string): Promise<void> {
+  await db
+    .updateTable('profile')
+    .set({ yarn_id: yarnId })
+    .where('workspace_id', '=', workspaceId)
+    .where('id', '=', profileId)
+    .where(({ not, exists, selectFrom }) =>
+      not(
+        exists(
+          selectFrom('profile as other')
+            .select('other.id')
+            .where('other.workspace_id', '=', workspaceId)
+            .where('other.yarn_id', '=', yarnId),
+        ),
+      ),
+    )
+    .execute();
+}
+
+function joined(db: Kysely<Tables>, workspaceId: string) {
+  return db
+    .selectFrom('profile')
+    .innerJoin('machine', (on) =>
+      on.onRef('machine.workspace_id', '=', 'profile.workspace_id').onRef('machine.id', '=', 'profile.machine_id'),
+    )
+    .innerJoin('yarn', (on) =>
+      on.onRef('yarn.workspace_id', '=', 'profile.workspace_id').onRef('yarn.id', '=', 'profile.yarn_id'),
+    )
+    .where('profile.workspace_id', '=', workspaceId)
+    .select([
+      'profile.id',
+      'profile.machine_id',
+      'machine.name as machine_name',
+      'machine.needles',
+      'profile.yarn_id',
+      'yarn.name as yarn_name',
+      'profile.used_at_ms',
+    ]);
+}
+
+function profile(row: Awaited<ReturnType<ReturnType<typeof joined>['executeTakeFirstOrThrow']>>): Profile {
+  return {
+    id: row.id,
+    machine: { id: row.machine_id, name: row.machine_name, needles: row.needles ?? undefined },
+    yarn: { id: row.yarn_id, name: row.yarn_name },
+    usedAt: row.used_at_ms,
+  };
+}

@@ -1,0 +1,21 @@
+import type { Kysely } from 'kysely';
+import { v7 } from 'uuid';
+import type { Tables } from '../schema.js';
+import { named } from './named.js';
+
+/** The id of the maker's yarn of this name, made on first use. */
+export async function openedYarn(
+  db: Kysely<Tables>,
+  workspaceId: string,
+  makerId: string,
+  name: string,
+): Promise<string> {
+  const names = named(name);
+  const { id } = await db
+    .insertInto('yarn')
+    .values({ workspace_id: workspaceId, id: v7(), maker_id: makerId, ...names })
+    .onConflict((on) => on.columns(['workspace_id', 'maker_id', 'name_key']).doUpdateSet({ name_key: names.name_key }))
+    .returning('id')
+    .executeTakeFirstOrThrow();
+  return id;
+}

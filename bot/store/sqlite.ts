@@ -1,0 +1,73 @@
+import { mkdirSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
+import Database from 'better-sqlite3';
+import { Kysely, type Logger, Migrator, SqliteDialect, sql } from 'kysely';
+import { migrations } from './migrations/index.js';
+import { outgoing } from './outgoing.js';
+import type { Store } from './ports.js';
+import { purge } from './purge.js';
+import { retried } from './retried.js';
+import type { Tables } from './schema.js';
+import { within } from './within.js';
+
+const MEMORY = ':memory:';
+
+/** Two connections to one file in one process would each block the thread that the other needs to finish. */
+const openPaths = new Set<string>();
+
+/**
+ * The store in the SQLite file at `path`, made with its folder on first use and brought up to date; ':memory:' keeps
+ * nothing. Throws when this process has the file open already. `log` hears every statement.
+ */
+export async function openSqlite(path: string, log?: Logger): Promise<Store> {
+  const file = path === MEMORY ? MEMORY : resolve(path);
+  if (openPaths.has(file)) throw new Error('this process has the store open already');
+  if (file !== MEMORY) {
+    mkdirSync(dirname(file), { recursive: true });
+    openPaths.add(file);
+  }
+  const db = new Kysely<Tables>({
+    dialect: new SqliteDialect({ database: async () => connection(file) }),
+    ...(log && { log }),
+  });
+  const close = async () => {
+    await db.destroy();
+    openPaths.delete(file);
+  };
+  try {
+    await retried(() => migrate(db));
+  } catch (error) {
+    await close();
+    throw error;
+  }
+  return { within: within(db), outbox: outgoing(db), purge: (at) => purge(db, at), close };
+}
+
+function connection(file: string): Database.Database {
+  const database = new Database(file, { timeout: 5000 });
+  try {
+    database.pragma('journal_mode = WAL');
+    database.pragma('foreign_keys = ON');
+    database.pragma('synchronous = FULL');
+    return database;
+  } catch (error) {
+    database.close();
+    throw error;
+  }
+}
+
+/** Kysely's own lock does nothing on SQLite, and its migrations there are not transactional: hence our own. */
+async function migrate(db: Kysely<Tables>): Promise<void> {
+  await db.connection().execute(async (one) => {
+    await sql`begin immediate`.execute(one);
+    try {
+      const migrator = new Migrator({ db: one, provider: { getMigrations: async () => migrations } });
+      const { error } = await migrator.migrateToLatest();
+      if (error) throw error;
+      await sql`commit`.execute(one);
+    } catch (error) {
+      await sql`rollback`.execute(one);
+      throw error;
+    }
+  });
+}

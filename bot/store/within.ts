@@ -1,0 +1,49 @@
+import type { Kysely } from 'kysely';
+import { v7 } from 'uuid';
+import type { Bound, Store } from './ports.js';
+import { conversations } from './repositories/conversations.js';
+import { deliveries } from './repositories/deliveries.js';
+import { makers } from './repositories/makers.js';
+import { measurements } from './repositories/measurements.js';
+import { outbox } from './repositories/outbox.js';
+import { plans } from './repositories/plans.js';
+import { profiles } from './repositories/profiles.js';
+import { retried } from './retried.js';
+import type { Tables } from './schema.js';
+
+/** `Store.within` over one database. A busy database makes it run the whole work again, up to three times. */
+export function within(db: Kysely<Tables>): Store['within'] {
+  const known = new Map<string, string>();
+  return (slackTeamId, work) =>
+    retried(async () => {
+      const { workspaceId, result } = await db.transaction().execute(async (tx) => {
+        const workspaceId = known.get(slackTeamId) ?? (await heldWorkspace(tx, slackTeamId));
+        return { workspaceId, result: await work(bound(tx, workspaceId)) };
+      });
+      // Only after the commit: a workspace made and rolled back must not be remembered.
+      known.set(slackTeamId, workspaceId);
+      return result;
+    });
+}
+
+async function heldWorkspace(db: Kysely<Tables>, slackTeamId: string): Promise<string> {
+  const row = await db
+    .insertInto('workspace')
+    .values({ workspace_id: v7(), slack_team_id: slackTeamId })
+    .onConflict((on) => on.column('slack_team_id').doUpdateSet({ slack_team_id: slackTeamId }))
+    .returning('workspace_id')
+    .executeTakeFirstOrThrow();
+  return row.workspace_id;
+}
+
+function bound(db: Kysely<Tables>, workspaceId: string): Bound {
+  return {
+    deliveries: deliveries(db, workspaceId),
+    makers: makers(db, workspaceId),
+    profiles: profiles(db, workspaceId),
+    measurements: measurements(db, workspaceId),
+    plans: plans(db, workspaceId),
+    conversations: conversations(db, workspaceId),
+    outbox: outbox(db, workspaceId),
+  };
+}

@@ -1,0 +1,53 @@
+import { describe, expect, test } from 'vitest';
+import { Conversation } from '../../bot/conversation.js';
+import type { Bound, Store } from '../../bot/store/ports.js';
+import { AT, openedProfile, plan, reading } from './samples.js';
+
+/** The walls between workspaces. */
+export function workspacesContract(name: string, store: () => Store): void {
+  describe(`${name}: workspaces`, () => {
+    test('never see each other, though ids and Slack names are the same', async () => {
+      const mine = await store().within('T1', async (s) => {
+        const { maker, profile } = await openedProfile(s);
+        const measurement = reading(profile.id);
+        await s.measurements.add(measurement);
+        const made = plan(maker.id, profile.id);
+        await s.plans.add(made);
+        await s.conversations.keep('dm:D1', maker.id, Conversation.parse({ planId: made.id }), AT + 10);
+        return { maker, profile, measurement, plan: made };
+      });
+      await store().within('T2', async (s) => {
+        const { maker, profile } = await openedProfile(s);
+        expect(maker.id).not.toBe(mine.maker.id);
+        await s.makers.setUnits(mine.maker.id, 'in');
+        await s.profiles.used(mine.profile.id, AT + 99);
+        expect(await s.profiles.of(mine.maker.id)).toEqual([]);
+        expect(await s.measurements.of(mine.profile.id)).toEqual([]);
+        expect(await s.measurements.get(mine.measurement.id)).toBeUndefined();
+        expect(await s.plans.get(mine.plan.id, mine.maker.id)).toBeUndefined();
+        await s.measurements.add({ ...mine.measurement, profileId: profile.id });
+        await s.measurements.withdraw(mine.measurement.id, AT);
+        expect(await s.conversations.of('dm:D1', mine.maker.id, AT)).toEqual(Conversation.parse({}));
+      });
+      await store().within('T1', async (s) => {
+        expect(await s.makers.held('U1', 'Nadia', AT)).toEqual(mine.maker);
+        expect(await s.profiles.of(mine.maker.id)).toEqual([mine.profile]);
+        expect(await s.measurements.of(mine.profile.id)).toEqual([mine.measurement]);
+      });
+    });
+
+    test('a row cannot point into another workspace', async () => {
+      const { maker, profile } = await store().within('T1', openedProfile);
+      const red = { name: 'red', needles: 46 };
+      await store().within('T2', openedProfile);
+      const pointers: ((s: Bound) => Promise<unknown>)[] = [
+        (s) => s.measurements.add(reading(profile.id)),
+        (s) => s.profiles.opened(maker.id, red, 'grey', AT),
+        (s) => s.conversations.keep('dm:D1', maker.id, Conversation.parse({}), AT),
+        async (s) => s.plans.add(plan((await openedProfile(s)).maker.id, profile.id)),
+        async (s) => s.plans.add(plan(maker.id, (await openedProfile(s)).profile.id)),
+      ];
+      for (const point of pointers) await expect(store().within('T2', point)).rejects.toThrow(/foreign key/i);
+    });
+  });
+}
