@@ -1,0 +1,32 @@
+import type { Piece, Units } from '../../core/index.js';
+
+/** What a text is read against: everything of the maker and the talk that changes its meaning. */
+export type Context = {
+  pieces: readonly Piece[];
+  /** The maker's unit, undefined until set or typed once. */
+  units: Units | undefined;
+  /** The maker's own names, longest first. */
+  machines: readonly string[];
+  yarns: readonly string[];
+  /** The piece of the plan a follow-up would change. */
+  subjectPiece?: string | undefined;
+  /** What the open question asks for, most wanted first; empty when none is open. */
+  holes: readonly string[];
+  /** Words of a request that waits for its piece to be named: they are read again with the answer. */
+  held?: string | undefined;
+  command?: '/rows' | '/gauge' | '/walewright' | undefined;
+  /** Reads a date after a cue word from the free part of a text; loaded only when there is a cue. */
+  due?: ((text: string) => DueDate | undefined) | undefined;
+};
+
+/** A day read from words. `day` is an ISO date, or undefined for a day that no month has. */
+export type DueDate = { day: string; said: string; start: number; end: number; past: boolean };
+
+/** What was read and how: printed by `ask --explain`, and what the cards say was assumed. */
+export type Trace = {
+  tokens: { text: string; usedAs: string | undefined }[];
+  /** Typos mended: `guage` read as `gauge`. */
+  mended: { from: string; to: string }[];
+  /** Words and numbers that nobody used. */
+  leftover: string[];
+};

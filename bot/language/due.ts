@@ -1,0 +1,48 @@
+import type { ParsedComponents } from 'chrono-node';
+import { casual } from 'chrono-node/en';
+import { Temporal } from 'temporal-polyfill';
+import type { DueDate } from './context.js';
+
+const CUES: Record<string, 'day' | 'ready_before'> = {
+  by: 'day',
+  due: 'day',
+  until: 'day',
+  before: 'ready_before',
+  for: 'ready_before',
+  on: 'ready_before',
+};
+
+/**
+ * Reads the first date that follows a cue word. `by`, `due` and `until` mean that day; `for`, `on` and `before` an
+ * event, for which the piece is ready the day before.
+ * @param now the instant of the message, in ms; @param zone the maker's time zone, an IANA name
+ */
+export function dueReader(now: number, zone: string): (text: string) => DueDate | undefined {
+  const today = Temporal.Instant.fromEpochMilliseconds(now).toZonedDateTimeISO(zone).toPlainDate();
+  return (text) => {
+    for (const cue of text.matchAll(/\b(by|due|until|before|for|on)\b(?:\s+the\b)?/gi)) {
+      const from = cue.index + cue[0].length;
+      const rest = text.slice(from);
+      const found = casual.parse(rest, new Date(today.year, today.month - 1, today.day, 12), { forwardDate: true })[0];
+      if (found === undefined || rest.slice(0, found.index).trim() !== '') continue;
+      const date = plainDate(found.start);
+      const day = CUES[cue[1]?.toLowerCase() ?? ''] === 'day' ? date : date.subtract({ days: 1 });
+      const end = from + found.index + found.text.length;
+      return {
+        day: day.toString(),
+        said: text.slice(cue.index, end),
+        start: cue.index,
+        end,
+        past: Temporal.PlainDate.compare(day, today) < 0,
+      };
+    }
+    return undefined;
+  };
+}
+
+const plainDate = (parsed: ParsedComponents): Temporal.PlainDate =>
+  Temporal.PlainDate.from({
+    year: parsed.get('year') ?? 0,
+    month: parsed.get('month') ?? 0,
+    day: parsed.get('day') ?? 0,
+  });

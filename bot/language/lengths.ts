@@ -1,0 +1,55 @@
+import { gPer, MM_PER, mmPer, type Quantity, type Units } from '../../core/index.js';
+import type { Value } from '../request.js';
+
+/** The system a bare number takes: typed in the same message, else the maker's. */
+export type BareUnit = { mm: number; assumed: 'same_unit' | 'unit' } | undefined;
+
+/** Finds the unit for bare numbers: the first length unit typed in the message, else the maker's own. */
+export function bareUnit(quantities: readonly Quantity[], units: Units | undefined): BareUnit {
+  const typed = quantities.map((q) => mmPer(q.unit)).find((mm) => mm !== undefined && mm <= MM_PER.in);
+  if (typed !== undefined) return { mm: typed, assumed: 'same_unit' };
+  return units && { mm: MM_PER[units], assumed: 'unit' };
+}
+
+/** The range a field takes, in mm, for telling which unit a bare number can have. */
+export type FieldRange = { minMm: number; maxMm: number } | undefined;
+
+/**
+ * A typed quantity as a value: a length or window in mm, a mass, or a bare number when no unit can be told.
+ * When only one of inches and centimetres lies in the field's range, that unit is assumed and said.
+ */
+export function typedValue(quantity: Quantity, bare: BareUnit, said: string, range?: FieldRange): Value {
+  const grams = gPer(quantity.unit);
+  if (grams !== undefined) return { is: 'mass', g: quantity.lo * grams, said };
+  const typed = mmPer(quantity.unit);
+  if (typed !== undefined) return spanned(quantity, typed, { said });
+  if (bare !== undefined) return spanned(quantity, bare.mm, { said, assumed: bare.assumed });
+  const fitting = (['cm', 'in'] as const).filter((unit) => range && inRange(quantity, MM_PER[unit], range));
+  const only = fitting.length === 1 ? fitting[0] : undefined;
+  if (only !== undefined) return spanned(quantity, MM_PER[only], { said, assumed: 'field' });
+  const { lo, hi } = edges(quantity);
+  return { is: 'bare', lo, hi, said };
+}
+
+/** A bare value once the maker's unit is known; any other value as it is. */
+export function inUnits(value: Value, units: Units | undefined): Value {
+  if (value.is !== 'bare' || units === undefined) return value;
+  const { lo, hi, said } = value;
+  return spanned({ lo, hi }, MM_PER[units], { said, assumed: 'unit' });
+}
+
+type Span = Pick<Quantity, 'lo' | 'hi'> & { halfWidth?: number | undefined };
+
+const edges = ({ lo, hi, halfWidth = 0 }: Span) => ({ lo: lo - halfWidth, hi: hi + halfWidth });
+
+function spanned(
+  quantity: Span,
+  mm: number,
+  from: { said?: string | undefined; assumed?: 'same_unit' | 'unit' | 'field' },
+): Value {
+  const { lo, hi } = edges(quantity);
+  return lo === hi ? { is: 'length', mm: lo * mm, ...from } : { is: 'window', loMm: lo * mm, hiMm: hi * mm, ...from };
+}
+
+const inRange = (quantity: Quantity, mm: number, range: { minMm: number; maxMm: number }): boolean =>
+  quantity.lo * mm >= range.minMm && quantity.hi * mm <= range.maxMm;

@@ -1,0 +1,228 @@
+import type { Piece } from '../../core/index.js';
+import type { Bench, Meaning, PlanAsk, Request } from '../request.js';
+import type { Context, DueDate, Trace } from './context.js';
+import { type BareUnit, bareUnit, typedValue } from './lengths.js';
+import { nearWord } from './near.js';
+import { readBench } from './readers/bench.js';
+import { readChoices } from './readers/choices.js';
+import { readCopies } from './readers/copies.js';
+import { readGauge } from './readers/gauge.js';
+import { readPiece } from './readers/pieces.js';
+import { shortRequest } from './readers/short.js';
+import { claimFieldWords, readSizes } from './readers/sizes.js';
+import { claim, freeQuantities, LEFT_OUT, quantityAtIndex, type Sheet, said, sheetOf, wordAt } from './sheet.js';
+import { type Token, tokenized } from './token.js';
+import { isKnownWord, PLAN_WORDS, TRADE_WORDS } from './vocabulary.js';
+
+export type Reading = { meanings: Meaning[]; trace: Trace };
+
+/** Longer texts than this are not requests. */
+const MOST_CHARACTERS = 4000;
+const MOST_TOKENS = 400;
+
+/**
+ * What a text means to this maker now, with a trace of how each part of it was used.
+ * Pure: the same text in the same context means the same. Never throws; what cannot be read is said so.
+ */
+export function read(text: string, context: Context): Reading {
+  const trimmed = text.trim();
+  const unread = (why: (Request & { kind: 'unread' })['why'], words = ''): Reading => ({
+    meanings: [{ kind: 'unread', why, words }],
+    trace: { tokens: [], mended: [], leftover: [] },
+  });
+  if (trimmed === '')
+    return context.command === '/gauge'
+      ? whole({ kind: 'show_gauge', on: {} })
+      : context.command
+        ? whole({ kind: 'help' })
+        : unread('empty');
+  if (trimmed.length > MOST_CHARACTERS) return unread('too_long', trimmed.slice(0, 40));
+  const short = shortRequest(trimmed) ?? pickOf(trimmed, context);
+  if (short !== undefined) return whole(short);
+
+  const due = context.due?.(trimmed);
+  const { tokens, mended } = mendedTokens(tokenized(blanked(trimmed, due)).slice(0, MOST_TOKENS), context);
+  const mendedShort = mended.length > 0 ? shortRequest(wordsOf(tokens)) : undefined;
+  if (mendedShort !== undefined) return { meanings: [mendedShort], trace: { tokens: [], mended, leftover: [] } };
+  const sheet = sheetOf(trimmed, tokens);
+  claimPronouns(sheet);
+  if (context.held !== undefined && readPiece(sheetOf(trimmed, tokens), context.pieces) !== undefined) {
+    return read(`${context.held}, ${trimmed}`, { ...context, held: undefined, holes: [] });
+  }
+  const meanings = meaningsOf(sheet, context, due);
+  return { meanings, trace: { tokens: usesOf(sheet), mended, leftover: leftoverOf(sheet) } };
+}
+
+/** `another one`, `this one`: no number. */
+function claimPronouns(sheet: Sheet): void {
+  sheet.tokens.forEach((token, i) => {
+    const one = token.is === 'quantity' && said(sheet, i).toLowerCase() === 'one';
+    if (one && POINTING.includes(wordAt(sheet, i - 1) ?? '')) claim(sheet, 'pronoun', i);
+  });
+}
+
+const POINTING = ['another', 'this', 'that', 'the', 'same', 'last', 'next', 'new', 'first'];
+
+const whole = (meaning: Meaning): Reading => ({ meanings: [meaning], trace: { tokens: [], mended: [], leftover: [] } });
+
+/** The date taken out, so that its numbers pass for no size; places stay as they were. */
+const blanked = (text: string, due: DueDate | undefined): string =>
+  due === undefined ? text : text.slice(0, due.start) + ' '.repeat(due.end - due.start) + text.slice(due.end);
+
+const wordsOf = (tokens: readonly Token[]): string =>
+  tokens.map((token) => (token.is === 'word' ? token.word : '')).join(' ');
+
+const ORDINALS: Record<string, number> = {
+  'the first': 0,
+  first: 0,
+  'the second': 1,
+  second: 1,
+  'the third': 2,
+  third: 2,
+};
+
+/** `the first` picks what was last offered; a plain yes counts only while a yes-or-no question is open. */
+function pickOf(text: string, context: Context): Meaning | undefined {
+  const yes =
+    context.holes[0] === 'confirm' && /^(?:yes|yep|right|it is(?: right)?|correct|thats right)[.! ]*$/i.test(text);
+  if (yes) return { kind: 'pick', index: 0 };
+  const index = ORDINALS[text.toLowerCase().replace(/[.! ]+$/, '')];
+  return index !== undefined && context.holes.length === 0 ? { kind: 'pick', index } : undefined;
+}
+
+/** Typos in trade words mended where one word alone can be meant. */
+function mendedTokens(tokens: readonly Token[], context: Context): { tokens: Token[]; mended: Trace['mended'] } {
+  const names = [...context.machines, ...context.yarns].flatMap((name) => name.split(' '));
+  const pieceWords = context.pieces.flatMap((p) => [...p.words, ...Object.values(p.asks).flatMap((ask) => ask.words)]);
+  const own = new Set([...names, ...pieceWords]);
+  const trade = [...new Set([...TRADE_WORDS, ...pieceWords.filter((word) => !word.includes(' '))])];
+  const mended: Trace['mended'] = [];
+  const result = tokens.map((token) => {
+    if (token.is !== 'word' || isKnownWord(token.word) || own.has(token.word)) return token;
+    const near = nearWord(token.word, trade);
+    if (near === undefined) return token;
+    mended.push({ from: token.word, to: near });
+    return { ...token, word: near };
+  });
+  return { tokens: result, mended };
+}
+
+function meaningsOf(sheet: Sheet, context: Context, due: DueDate | undefined): Meaning[] {
+  const quantities = sheet.tokens.flatMap((t) => (t.is === 'quantity' ? [t.quantity] : []));
+  const bare = bareUnit(quantities, context.units);
+  const intent =
+    sheet.tokens.some((_, i) => PLAN_WORDS.includes(wordAt(sheet, i) ?? '')) || context.command === '/rows';
+  const named = readPiece(sheet, context.pieces);
+  const subject = context.pieces.find((p) => p.id === context.subjectPiece);
+  const piece = named?.piece ?? subject;
+  const choices = piece === undefined ? {} : readChoices(sheet, piece);
+  const gauge = readGauge(sheet, bare, named?.piece);
+  if (gauge !== undefined && 'conflict' in gauge)
+    return [{ kind: 'unread', why: 'contradiction', words: gauge.conflict }];
+
+  const counted = piece !== undefined && gauge === undefined && named !== undefined && takesNeedles(piece);
+  const panel = counted ? readSizes(sheet, piece, bare) : undefined;
+  const on = readBench(sheet, context);
+  const records = gauge?.records ?? onlyNeedles(on, context, named?.piece);
+  const copies = readCopies(sheet, named?.piece);
+  const record: Meaning[] = records.map((recorded) => ({ kind: 'record_gauge', gauge: { ...recorded, on } }));
+
+  if (piece === undefined) return [...record, ...withoutPiece(sheet, context, bare, intent, record.length > 0)];
+  const sizes = panel ?? readSizes(sheet, piece, bare);
+  if (sizes.tooMany) return [{ kind: 'unread', why: 'too_many_sizes', words: sizes.tooMany }];
+  if (sizes.strange) return [{ kind: 'unread', why: 'words', words: sizes.strange }];
+  const values = { ...choices, ...sizes.values };
+  const sized = Object.keys(values).length > 0;
+  if (intent || named) claimFieldWords(sheet, piece);
+  // "46 needles, 110 rows, the tube measures 22 in": the piece named is the one measured.
+  if (named !== undefined && record.length > 0 && !sized && !intent) return record;
+  if (named === undefined) {
+    const answers = !sized && record.length > 0;
+    const changes =
+      sized || copies !== undefined || due !== undefined || (record.length === 0 && Object.keys(on).length > 0);
+    if (answers || !changes) return record.length > 0 ? record : withoutPiece(sheet, context, bare, intent, false);
+    if (context.holes.length > 0 && copies === undefined && isLoneQuantity(sheet))
+      return [...record, loneReply(sheet, bare)];
+    return [
+      ...record,
+      { kind: 'change', edit: { values, on: record.length > 0 ? {} : on, copies, focus: [], due: dueOf(due) } },
+    ];
+  }
+  const ask: PlanAsk = {
+    piece: piece.id,
+    copies: copies ?? 1,
+    values: Object.fromEntries(Object.entries(values).flatMap(([id, value]) => (value === null ? [] : [[id, value]]))),
+    on: record.length > 0 ? {} : on,
+    focus: focusOf(sheet),
+    due: dueOf(due),
+  };
+  return [...record, { kind: 'plan', ask }];
+}
+
+const takesNeedles = (piece: Piece): boolean => Object.values(piece.asks).some((ask) => ask.is === 'count');
+
+const dueOf = (due: DueDate | undefined) => due && { day: due.day, said: due.said };
+
+/** Needles alone, said while a gauge is asked for, are part of that gauge. */
+function onlyNeedles(on: Bench, context: Context, named: Piece | undefined): object[] {
+  const asked = context.command === '/gauge' || ['needles', 'gauge'].includes(context.holes[0] ?? '');
+  return asked && on.needles !== undefined && named === undefined ? [{}] : [];
+}
+
+/** No piece is named and none is in hand: an answer to what was asked, a plan without its piece, or nothing. */
+function withoutPiece(sheet: Sheet, context: Context, bare: BareUnit, intent: boolean, recorded: boolean): Meaning[] {
+  if (context.holes.length > 0 && isLoneQuantity(sheet)) return [loneReply(sheet, bare)];
+  const free = freeQuantities(sheet);
+  const asksSize = free.some((i) => quantityAtIndex(sheet, i)?.unit !== 'percent');
+  if (recorded) return [];
+  if (intent && (asksSize || context.command === '/rows' || saysRows(sheet))) {
+    const words = freeText(sheet);
+    claim(sheet, 'held until the piece is named', ...free);
+    return [{ kind: 'plan', ask: { copies: 1, values: {}, on: {}, focus: [], words } }];
+  }
+  const words = leftoverOf(sheet).join(' ') || sheet.text;
+  return [{ kind: 'unread', why: 'nothing', words: words.slice(0, 60) }];
+}
+
+const saysRows = (sheet: Sheet): boolean => sheet.tokens.some((_, i) => wordAt(sheet, i) === 'rows');
+
+const freeText = (sheet: Sheet): string =>
+  sheet.tokens
+    .flatMap((token, i) => (sheet.uses[i] === undefined ? [sheet.text.slice(token.start, token.end)] : []))
+    .join(' ');
+
+/** True when a message is one quantity and words that carry no meaning of their own. */
+const isLoneQuantity = (sheet: Sheet): boolean => sheet.tokens.filter((token) => token.is === 'quantity').length === 1;
+
+function loneReply(sheet: Sheet, bare: BareUnit): Meaning {
+  const index = sheet.tokens.findIndex((token) => token.is === 'quantity');
+  const token = sheet.tokens[index];
+  if (token?.is !== 'quantity') throw new Error('a lone quantity is a quantity');
+  claim(sheet, 'answer', index);
+  return { kind: 'reply', value: typedValue(token.quantity, bare, said(sheet, index)) };
+}
+
+const FOCUS: Record<string, PlanAsk['focus'][number]> = {
+  rows: 'rows',
+  needles: 'needles',
+  yarn: 'yarn',
+  steps: 'steps',
+  instructions: 'steps',
+};
+
+function focusOf(sheet: Sheet): PlanAsk['focus'] {
+  const words = sheet.tokens.flatMap((_, i) => FOCUS[wordAt(sheet, i) ?? ''] ?? []);
+  return [...new Set(words)];
+}
+
+const usesOf = (sheet: Sheet): Trace['tokens'] =>
+  sheet.tokens.map((token, i) => ({ text: sheet.text.slice(token.start, token.end), usedAs: sheet.uses[i] }));
+
+/** Numbers that nobody used, and words that nobody knows. */
+function leftoverOf(sheet: Sheet): string[] {
+  return sheet.tokens.flatMap((token, i) => {
+    if (token.is === 'mark' || (sheet.uses[i] !== undefined && sheet.uses[i] !== LEFT_OUT)) return [];
+    if (token.is === 'word' && sheet.uses[i] === undefined && isKnownWord(token.word)) return [];
+    return [sheet.text.slice(token.start, token.end)];
+  });
+}

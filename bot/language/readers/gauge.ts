@@ -1,0 +1,108 @@
+import type { Piece } from '../../../core/index.js';
+import type { GaugeAsk, Tension } from '../../request.js';
+import { type BareUnit, typedValue } from '../lengths.js';
+import { claim, freeQuantities, isFree, quantityAtIndex, type Sheet, said, saidBetween, wordAt } from '../sheet.js';
+import { FLAT_WORDS, STATE_WORDS } from '../vocabulary.js';
+import { fieldOf } from './sizes.js';
+import { type CountAt, countsIn, readTension } from './tension.js';
+
+/** What a message records, one entry a piece measured; or two rates that cannot both be, quoted. */
+export type GaugeRead = { records: readonly Omit<GaugeAsk, 'on'>[] } | { conflict: string };
+
+/**
+ * Reads rows and stitches over a length, flat width, state and form. Undefined when the message records nothing.
+ * @param named the piece asked for in the same message: a width without `flat` is then its own, and so is a flat
+ * width that it takes, while nothing else is recorded
+ */
+export function readGauge(sheet: Sheet, bare: BareUnit, named: Piece | undefined): GaugeRead | undefined {
+  const counts = countsIn(sheet);
+  const rows = tensions(sheet, counts, 'rows', bare);
+  const stitches = tensions(sheet, counts, 'stitches', bare);
+  const conflict = clash(rows) ?? clash(stitches);
+  if (conflict !== undefined) return { conflict };
+  const recorded = rows.length > 0 || stitches.length > 0;
+  const measuring = recorded || counts.some(({ noun }) => noun === 'needles');
+  const itsOwn = named !== undefined && !recorded && FLAT_WORDS.some((word) => fieldOf(named, word) !== undefined);
+  const flatWidth = itsOwn ? undefined : readFlatWidth(sheet, bare, measuring && named === undefined);
+  if (!recorded && flatWidth === undefined) return named === undefined ? rowsAlone(sheet, counts) : undefined;
+  const shared = { state: readState(sheet), form: readForm(sheet) };
+  const first = { rows: rows[0], stitches: stitches[0], flatWidth, ...shared };
+  return { records: [first, ...rows.slice(1).map((more) => ({ rows: more, ...shared }))] };
+}
+
+/** Rows without a length: a record that still has to be completed. */
+function rowsAlone(sheet: Sheet, counts: readonly CountAt[]): GaugeRead | undefined {
+  const at = counts.find(({ noun, index }) => noun === 'rows' && isFree(sheet, index));
+  if (at === undefined) return undefined;
+  claim(sheet, 'rows', at.index, at.end);
+  return { records: [{ rows: { count: at.count, how: 'read', said: saidBetween(sheet, at.index, at.end) } }] };
+}
+
+/** A rate shared by two counts (`5 rows and 3 sts to the inch`) is read for the last, and lent to the one before. */
+function tensions(sheet: Sheet, counts: readonly CountAt[], noun: CountAt['noun'], bare: BareUnit): Tension[] {
+  return counts
+    .filter((at) => at.noun === noun && isFree(sheet, at.index))
+    .flatMap((at) => readTension(sheet, at, bare) ?? sharedRate(sheet, counts, at, bare) ?? []);
+}
+
+function sharedRate(sheet: Sheet, counts: readonly CountAt[], at: CountAt, bare: BareUnit): Tension | undefined {
+  const joined = wordAt(sheet, at.end + 1) === 'and' || sheet.tokens[at.end + 1]?.is === 'mark';
+  const next = counts.find((other) => other.index === at.end + (joined ? 2 : 1) && other.noun !== 'needles');
+  if (next === undefined || !isFree(sheet, next.index)) return undefined;
+  const lent = readTension({ ...sheet, uses: [...sheet.uses] }, next, bare);
+  if (lent === undefined || lent.how !== 'counted') return undefined;
+  claim(sheet, `${at.noun} rate`, at.index, at.end);
+  return { ...lent, count: (lent.count / next.count) * at.count };
+}
+
+/** Two rates of one thing in one message contradict each other; two pieces, each with its length, do not. */
+function clash(tensions: readonly Tension[]): string | undefined {
+  const [first, second] = tensions.filter(({ how }) => how === 'counted');
+  if (first === undefined || second === undefined) return undefined;
+  return `${first.said ?? first.count} and ${second.said ?? second.count}`;
+}
+
+/** A flat tube's width: labelled flat or folded, or plainly wide in a message that records rows. */
+function readFlatWidth(sheet: Sheet, bare: BareUnit, recording: boolean) {
+  for (const index of freeQuantities(sheet)) {
+    const labels = flatLabels(sheet, index, recording);
+    const quantity = quantityAtIndex(sheet, index);
+    if (labels.length === 0 || quantity === undefined) continue;
+    claim(sheet, 'flat width', index, ...labels);
+    return typedValue(quantity, bare, said(sheet, index), { minMm: 20, maxMm: 1000 });
+  }
+  return undefined;
+}
+
+const WIDE_WORDS = ['wide', 'width', 'across'];
+
+/** Indexes of the words beside a quantity that call it the flat width; empty when none does. */
+function flatLabels(sheet: Sheet, index: number, recording: boolean): number[] {
+  const near = [index - 2, index - 1, index + 1, index + 2].filter((i) => {
+    const word = wordAt(sheet, i) ?? '';
+    const between = i === index - 2 ? wordAt(sheet, index - 1) : i === index + 2 ? wordAt(sheet, index + 1) : 'is';
+    return isFree(sheet, i) && [...FLAT_WORDS, ...WIDE_WORDS].includes(word) && between !== undefined;
+  });
+  const words = near.map((i) => wordAt(sheet, i) ?? '');
+  const flat = words.some((word) => FLAT_WORDS.includes(word));
+  return flat || (recording && words.length > 0) ? near : [];
+}
+
+function readState(sheet: Sheet): GaugeAsk['state'] {
+  const index = sheet.tokens.findIndex((_, i) => isFree(sheet, i) && STATE_WORDS[wordAt(sheet, i) ?? ''] !== undefined);
+  if (index >= 0) {
+    claim(sheet, 'state', index);
+    return STATE_WORDS[wordAt(sheet, index) ?? ''];
+  }
+  const straightOff = sheet.tokens.findIndex(
+    (_, i) => wordAt(sheet, i) === 'straight' && wordAt(sheet, i + 1) === 'off',
+  );
+  if (straightOff < 0) return undefined;
+  claim(sheet, 'state', straightOff, straightOff + 1);
+  return 'hanging';
+}
+
+function readForm(sheet: Sheet): GaugeAsk['form'] {
+  const index = sheet.tokens.findIndex((_, i) => ['panel', 'tube'].includes(wordAt(sheet, i) ?? ''));
+  return wordAt(sheet, index) === 'panel' ? 'panel' : undefined;
+}

@@ -1,0 +1,163 @@
+import type { Ask, Piece } from '../../../core/index.js';
+import type { Value } from '../../request.js';
+import { type BareUnit, type FieldRange, typedValue } from '../lengths.js';
+import {
+  claim,
+  freeQuantities,
+  indexesBetween,
+  isFree,
+  LEFT_OUT,
+  markAt,
+  quantityAtIndex,
+  type Sheet,
+  said,
+  saidBetween,
+  wordAt,
+} from '../sheet.js';
+import { COUNT_NOUNS, isKnownWord } from '../vocabulary.js';
+
+export type SizesRead = { values: Record<string, Value>; tooMany?: string | undefined; strange?: string | undefined };
+
+/** Sizes of a piece: each quantity by the word beside it, then what `11 by 6 3/4` or a lone number means. */
+export function readSizes(sheet: Sheet, piece: Piece, bare: BareUnit): SizesRead {
+  claimCounted(sheet, piece);
+  const strange = strangeNoun(sheet, piece);
+  if (strange !== undefined) return { values: {}, strange };
+  const values: Record<string, Value> = {};
+  const put = (id: string, index: number): void => {
+    const quantity = quantityAtIndex(sheet, index);
+    const ask = piece.asks[id];
+    if (quantity === undefined || ask === undefined) return;
+    claim(sheet, ask.label, index);
+    values[id] =
+      ask.is === 'count'
+        ? { is: 'count', count: quantity.lo, said: said(sheet, index) }
+        : typedValue(quantity, bare, said(sheet, index), rangeOf(ask));
+  };
+  const multiples = freeQuantities(sheet).filter(
+    (i) => quantityAtIndex(sheet, i)?.unit === undefined && quantityAtIndex(sheet, i + 1) !== undefined,
+  );
+  claim(sheet, 'how many', ...multiples);
+  for (const { index, label, id } of labelled(sheet, piece)) {
+    if (id in values) continue;
+    put(id, index);
+    claim(sheet, piece.asks[id]?.label ?? id, label);
+  }
+  const rest = freeQuantities(sheet).filter((i) => quantityAtIndex(sheet, i)?.unit !== 'percent');
+  const open = rest.length === 1 ? loneFields(piece, values) : piece.pair.filter((id) => !(id in values));
+  if (rest.length > open.length && rest.length > 1 && rest.every((i, k) => k === 0 || markAt(sheet, i - 1) === 'by')) {
+    return { values, tooMany: saidBetween(sheet, rest[0] ?? 0, rest.at(-1) ?? 0) };
+  }
+  rest.forEach((index, k) => {
+    const id = open[k];
+    if (id !== undefined) put(id, index);
+  });
+  return { values };
+}
+
+/** What a lone number is for: the first size still needed, then the rest of the pair. */
+const loneFields = (piece: Piece, values: Record<string, Value>): string[] =>
+  [
+    ...piece.needs.filter((group) => !group.some((id) => id in values)).flatMap(([id]) => id ?? []),
+    ...piece.pair,
+  ].filter((id) => !(id in values));
+
+const rangeOf = (ask: Ask): FieldRange => (ask.is === 'window' || ask.is === 'length' ? ask : undefined);
+
+/** A number followed by a word that nobody knows counts that, and is no size: `11 bananas`. */
+function strangeNoun(sheet: Sheet, piece: Piece): string | undefined {
+  for (const i of freeQuantities(sheet)) {
+    const word = wordAt(sheet, i + 1);
+    if (
+      word === undefined ||
+      !isFree(sheet, i + 1) ||
+      isKnownWord(word) ||
+      fieldOf(piece, word) !== undefined ||
+      quantityAtIndex(sheet, i)?.unit !== undefined
+    )
+      continue;
+    claim(sheet, 'not understood', i, i + 1);
+    return saidBetween(sheet, i, i + 1);
+  }
+  return undefined;
+}
+
+/** Rows and stitches are no sizes, and neither is `2 in 1`. */
+function claimCounted(sheet: Sheet, piece: Piece): void {
+  for (const i of freeQuantities(sheet)) {
+    const next = wordAt(sheet, i + 1) ?? '';
+    const counted = COUNT_NOUNS[next] !== undefined && fieldOf(piece, next) === undefined;
+    const rowNumber =
+      COUNT_NOUNS[wordAt(sheet, i - 1) ?? ''] === 'rows' && !counted && quantityAtIndex(sheet, i)?.unit === undefined;
+    const ratio =
+      next === 'in' && quantityAtIndex(sheet, i + 2)?.unit === undefined && quantityAtIndex(sheet, i + 2) !== undefined;
+    if (counted || rowNumber) claim(sheet, LEFT_OUT, i, ...(counted ? [i + 1] : []));
+    if (ratio) claim(sheet, LEFT_OUT, i, i + 2);
+  }
+}
+
+type Label = { index: number; label: number; id: string };
+
+/**
+ * Pairs quantities with the field words beside them. A word may stand after its number (`11 in wide`) or before
+ * (`width 11`); of all pairings the one that leaves fewest numbers without a word and jumps over least is taken.
+ */
+function labelled(sheet: Sheet, piece: Piece): Label[] {
+  const quantities = freeQuantities(sheet);
+  const best = (from: number, taken: number | undefined): { cost: number; labels: Label[] } => {
+    const index = quantities[from];
+    if (index === undefined) return { cost: 0, labels: [] };
+    const options = [...candidates(sheet, piece, index).filter(({ label }) => label !== taken), undefined];
+    return options
+      .map((option) => {
+        const rest = best(from + 1, option !== undefined && option.label > index ? option.label : undefined);
+        const labels =
+          option === undefined ? rest.labels : [{ index, label: option.label, id: option.id }, ...rest.labels];
+        return { cost: rest.cost + (option?.cost ?? UNLABELLED), labels };
+      })
+      .reduce((a, b) => (b.cost < a.cost ? b : a));
+  };
+  // Each number has at most a word on either side, so the search is short; a text of many numbers is read in part.
+  return best(Math.max(0, quantities.length - MOST_SIZES), undefined).labels;
+}
+
+const UNLABELLED = 5;
+const MOST_SIZES = 8;
+const REACH = 3;
+/** Words that part a number from a field word further on. */
+const PARTING = ['and', 'with', 'for', 'plus', 'on'];
+
+function candidates(sheet: Sheet, piece: Piece, index: number): { label: number; id: string; cost: number }[] {
+  return [1, -1].flatMap((way) => {
+    for (let step = 1; step <= REACH; step++) {
+      const at = index + way * step;
+      const mark = markAt(sheet, at);
+      if (
+        sheet.tokens[at] === undefined ||
+        sheet.tokens[at]?.is === 'quantity' ||
+        mark === 'by' ||
+        mark === 'stop' ||
+        mark === 'comma'
+      )
+        return [];
+      const word = wordAt(sheet, at);
+      if (word !== undefined && PARTING.includes(word)) return [];
+      const id = word === undefined || !isFree(sheet, at) ? undefined : fieldOf(piece, word);
+      if (id !== undefined) return [{ label: at, id, cost: step - 1 + (way < 0 ? 0.4 : 0) }];
+    }
+    return [];
+  });
+}
+
+/** The ask that a word names, or undefined. */
+export const fieldOf = (piece: Piece, word: string): string | undefined =>
+  Object.entries(piece.asks).find(([id, ask]) => ask.is !== 'choice' && (ask.words.includes(word) || id === word))?.[0];
+
+/** Words of fields left over after every number has its own are no riddle: `how wide`. */
+export function claimFieldWords(sheet: Sheet, piece: Piece): void {
+  sheet.tokens.forEach((_, i) => {
+    const word = wordAt(sheet, i);
+    if (word !== undefined && isFree(sheet, i) && fieldOf(piece, word) !== undefined)
+      claim(sheet, 'field', ...indexesBetween(i, i));
+  });
+}

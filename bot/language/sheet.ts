@@ -1,0 +1,65 @@
+import type { Quantity } from '../../core/index.js';
+import type { Token } from './token.js';
+
+/**
+ * A text being read: its tokens and what each was used as. Readers claim tokens in turn; what one has claimed no
+ * other sees. It lives inside one call of `read`.
+ */
+export type Sheet = { readonly text: string; readonly tokens: readonly Token[]; readonly uses: (string | undefined)[] };
+
+export const sheetOf = (text: string, tokens: readonly Token[]): Sheet => ({
+  text,
+  tokens,
+  uses: tokens.map(() => undefined),
+});
+
+/** The use of a token that was understood and could not be used. */
+export const LEFT_OUT = 'left out';
+
+/** Marks tokens as used, each once. */
+export function claim(sheet: Sheet, as: string, ...indexes: number[]): void {
+  for (const index of indexes) sheet.uses[index] ??= as;
+}
+
+export const isFree = (sheet: Sheet, index: number): boolean =>
+  index >= 0 && index < sheet.tokens.length && sheet.uses[index] === undefined;
+
+/** The word at an index, whoever has claimed it, or undefined when no word stands there. */
+export function wordAt(sheet: Sheet, index: number): string | undefined {
+  const token = sheet.tokens[index];
+  return token?.is === 'word' ? token.word : undefined;
+}
+
+export function markAt(sheet: Sheet, index: number): string | undefined {
+  const token = sheet.tokens[index];
+  return token?.is === 'mark' ? token.mark : undefined;
+}
+
+/** The unclaimed quantity at an index. */
+export function quantityAtIndex(sheet: Sheet, index: number): Quantity | undefined {
+  const token = sheet.tokens[index];
+  return token?.is === 'quantity' && isFree(sheet, index) ? token.quantity : undefined;
+}
+
+/** Indexes of unclaimed quantities, left to right. */
+export const freeQuantities = (sheet: Sheet): number[] =>
+  sheet.tokens.flatMap((token, i) => (token.is === 'quantity' && isFree(sheet, i) ? [i] : []));
+
+/** The maker's own words from one token to another. */
+export const saidBetween = (sheet: Sheet, from: number, to: number): string =>
+  sheet.text.slice(sheet.tokens[from]?.start ?? 0, sheet.tokens[to]?.end ?? 0).trim();
+
+export const said = (sheet: Sheet, index: number): string => saidBetween(sheet, index, index);
+
+/** True when free words stand one after another from `index`. */
+export const phraseAt = (sheet: Sheet, index: number, words: readonly string[]): boolean =>
+  words.every((word, k) => wordAt(sheet, index + k) === word && isFree(sheet, index + k));
+
+/** Every place where a free phrase stands, given as words apart by spaces. */
+export function phrasePlaces(sheet: Sheet, phrase: string): { from: number; to: number }[] {
+  const words = phrase.split(/[\s-]+/);
+  return sheet.tokens.flatMap((_, i) => (phraseAt(sheet, i, words) ? [{ from: i, to: i + words.length - 1 }] : []));
+}
+
+export const indexesBetween = (from: number, to: number): number[] =>
+  Array.from({ length: to - from + 1 }, (_, k) => from + k);
