@@ -1,0 +1,85 @@
+import type { Card } from './card.js';
+import { LIMITS, shortened } from './limits.js';
+
+export type Block = Record<string, unknown> & { type: string };
+
+/** Numbers and what they count hold together at the end of a line. */
+const held = (text: string): string =>
+  text.replace(/(\d) (?=\d+\/\d|(?:cm|mm|in|m|yd|g|rows?|needles?|stitches|pairs?|bars?)\b)/g, '$1\u00a0');
+
+const plain = (text: string, most: number): Block => ({
+  type: 'plain_text',
+  text: shortened(held(text), most),
+  emoji: false,
+});
+
+const run = (text: string, bold = false): Block => ({
+  type: 'text',
+  text: shortened(held(text), LIMITS.plainText),
+  ...(bold && { style: { bold } }),
+});
+
+const section = (...elements: Block[]): Block => ({ type: 'rich_text_section', elements });
+const richText = (...elements: Block[]): Block => ({ type: 'rich_text', elements });
+const list = (style: 'bullet' | 'ordered', items: readonly Block[]): Block => ({
+  type: 'rich_text_list',
+  style,
+  elements: items,
+});
+
+/**
+ * The card as Block Kit. What makers typed stands only in rich or plain text, where `*` and `<!channel>` are letters.
+ * @param turn id that the buttons carry back, with the index of what they offer
+ */
+export function blocks(card: Card, turn: string): Block[] {
+  const lead = card.kept
+    ? [{ type: 'header', text: plain(card.lead, LIMITS.headerText) }]
+    : [richText(section(run(card.lead, true)))];
+  const body = card.body.length === 0 ? [] : [richText(...card.body.map((line) => section(run(line))))];
+  const facts = card.facts.map(({ label, text }) => section(run(`${label}:`, true), run(` ${text}`)));
+  return [
+    ...lead,
+    ...body,
+    ...(facts.length === 0 ? [] : [richText(list('bullet', facts))]),
+    ...(card.table === undefined ? [] : [table(card.table)]),
+    ...(card.steps.length === 0
+      ? []
+      : [
+          richText(
+            list(
+              'ordered',
+              card.steps.map((step) => section(run(step))),
+            ),
+          ),
+        ]),
+    ...(card.offers.length === 0 ? [] : [actions(card, turn)]),
+    ...foot(card),
+  ];
+}
+
+function actions(card: Card, turn: string): Block {
+  const elements = card.offers.slice(0, LIMITS.actionElements).map((offer, index) => ({
+    type: 'button',
+    text: plain(offer.button, LIMITS.buttonText),
+    action_id: `pick.${index}`,
+    value: JSON.stringify({ turn, index }),
+    ...(offer.primary && { style: 'primary' }),
+    ...(offer.spoken && { accessibility_label: shortened(offer.spoken, LIMITS.buttonText) }),
+  }));
+  return { type: 'actions', elements };
+}
+
+function table({ columns, rows }: NonNullable<Card['table']>): Block {
+  const cells = (texts: readonly string[]) => texts.map((text) => ({ type: 'raw_text', text: held(text) }));
+  return {
+    type: 'table',
+    rows: [columns, ...rows].slice(0, LIMITS.tableRows).map(cells),
+    column_settings: columns.map(() => ({ is_wrapped: true })),
+  };
+}
+
+function foot(card: Card): Block[] {
+  const sayings = card.sayings.length === 0 ? [] : [`You can say: ${card.sayings.join(', ')}`];
+  const lines = [...card.foot, ...sayings].slice(0, LIMITS.contextElements);
+  return lines.length === 0 ? [] : [{ type: 'context', elements: lines.map((line) => plain(line, LIMITS.plainText)) }];
+}

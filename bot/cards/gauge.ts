@@ -1,0 +1,78 @@
+import { otherUnits, type Printing, printed } from '../../core/index.js';
+import { benchName } from '../desk/names.js';
+import type { GaugeUsed, ReplyOf } from '../reply.js';
+import { type Card, plainCard } from './card.js';
+import { printedChance } from './chance.js';
+import { capital, counted, joined, rates, surenessOf } from './names.js';
+
+const PRIVATE = 'Only you can see your gauge until you share it.';
+
+/** What was recorded, what the gauge is now, and what that buys. */
+export function gaugeCard(reply: ReplyOf<'gauge'>, printing: Printing): Card {
+  const { recorded, gauge, assumed, buys } = reply;
+  return plainCard(`Recorded: ${printed(recorded, printing)}`, {
+    body: [rateLine(gauge, printing)],
+    facts: [
+      { label: 'How sure', text: `${surenessOf(gauge)}. ${counted(gauge.gauge.pieces, 'piece')} so far.` },
+      ...(buys === undefined
+        ? []
+        : [
+            {
+              label: 'What it buys',
+              text: `your ${buys.label} is ${counted(buys.rows, 'row')}, ${printedChance(buys.now)}${buys.was === undefined ? '' : `; it was ${printedChance(buys.was)}`}.`,
+            },
+          ]),
+      ...(assumed.length === 0
+        ? []
+        : [{ label: 'Assumed', text: `${assumed.map((words) => printed(words, printing)).join('; ')}.` }]),
+    ],
+    offers: reply.offers,
+    foot: [PRIVATE],
+    sayings: ['undo', 'my gauge', 'rows for a pouch 11 in wide'],
+  });
+}
+
+function rateLine(used: GaugeUsed, { units }: Printing): string {
+  const own = rates(used, units);
+  const other = rates(used, otherUnits(units));
+  const counts = (r: ReturnType<typeof rates>) =>
+    joined([...(r.rows ? [`${r.rows} rows`] : []), ...(r.stitches ? [`${r.stitches} stitches`] : [])]);
+  const per = (u: Printing['units']) => (u === 'cm' ? '10 cm' : '4 in');
+  const missing = [own.rows ? undefined : 'rows', own.stitches ? undefined : 'stitch width'].filter(Boolean);
+  const wait = missing.length === 0 ? '' : ` Not measured yet: ${missing.join(' and ')}.`;
+  if (missing.length === 2) return `${capital(benchName(used.machine, used.yarn))} has nothing measured yet.`;
+  return `${capital(benchName(used.machine, used.yarn))} is now ${counts(own)} to ${per(units)} (${counts(other)} to ${per(otherUnits(units))}).${wait}`;
+}
+
+/** The maker's gauges, surest first. */
+export function gaugesCard({ gauges, offers }: ReplyOf<'gauges'>, printing: Printing): Card {
+  const { units } = printing;
+  const [surest] = gauges;
+  const name = (used: GaugeUsed): string => capital(benchName(used.machine, used.yarn));
+  const both = (own?: string, other?: string): string => (own === undefined ? 'not yet' : `${own} (${other})`);
+  const lead =
+    surest === undefined
+      ? 'No gauge yet'
+      : `${counted(gauges.length, 'gauge')}; surest: ${benchName(surest.machine, surest.yarn)}`;
+  return plainCard(lead, {
+    kept: true,
+    body: [units === 'cm' ? 'Rows and stitches to 10 cm (to 4 in).' : 'Rows and stitches to 4 in (to 10 cm).'],
+    table: {
+      columns: ['Yarn, machine', 'Rows', 'Stitches', 'How sure'],
+      rows: gauges.map((used) => {
+        const own = rates(used, units);
+        const other = rates(used, otherUnits(units));
+        const sure = `${surenessOf(used)}, ${counted(used.gauge.pieces, 'piece')}`;
+        return [
+          name(used),
+          `${both(own.rows, other.rows)} rows`,
+          `${both(own.stitches, other.stitches)} stitches`,
+          sure,
+        ];
+      }),
+    },
+    offers,
+    foot: ['Surest first. Only you can see this list.'],
+    sayings: ['rows for a pouch 11 in wide', 'undo'],
+  });
+}

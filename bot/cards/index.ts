@@ -1,0 +1,82 @@
+import type { Printing } from '../../core/index.js';
+import { printed } from '../../core/index.js';
+import type { Reply, ReplyOf } from '../reply.js';
+import { type Card, plainCard } from './card.js';
+import { gaugeCard, gaugesCard } from './gauge.js';
+import { planCard, stepsCard } from './plan.js';
+import { answerCard, helpCard, problemCard, questionCard } from './talk.js';
+
+export type { Card } from './card.js';
+
+/** What a card says beside the replies: who reads it, what was mended or left over, and what was not run. */
+export type Beside = {
+  name: string;
+  mended: readonly { from: string; to: string }[];
+  leftover: readonly string[];
+  /** Requests of the message that were not run because an earlier one failed. */
+  skipped: number;
+};
+
+type Maker = (reply: Reply, printing: Printing, beside: Beside & { stored: boolean }) => Card;
+type Cards = {
+  [K in Reply['kind']]: (reply: ReplyOf<K>, printing: Printing, beside: Beside & { stored: boolean }) => Card;
+};
+
+/** One card a kind of reply; a kind without its card does not compile. */
+const cards: Cards = {
+  plan: planCard,
+  gauge: gaugeCard,
+  gauges: gaugesCard,
+  steps: stepsCard,
+  question: questionCard,
+  problem: (reply, printing, { stored }) => problemCard(reply, printing, stored),
+  answer: answerCard,
+  help: (reply, printing, beside) => helpCard(reply, beside, printing),
+};
+
+/** One message, one card: the last reply leads, records before it follow as "Recorded on the way". */
+export function card(replies: readonly Reply[], printing: Printing, beside: Beside): Card {
+  const last = replies.at(-1);
+  if (last === undefined) throw new Error('a turn has at least one reply');
+  const records = replies.slice(0, -1).filter((reply) => reply.kind === 'gauge');
+  const recorded = records.map((reply) => printed(reply.recorded, printing));
+  const assumed = records.flatMap((reply) => reply.assumed.map((words) => printed(words, printing)));
+  const made = (cards[last.kind] as Maker)(last, printing, { ...beside, stored: recorded.length > 0 });
+  return {
+    ...made,
+    body: [
+      ...made.body,
+      ...beside.mended.map(({ from, to }) => `Read ${from} as ${to}.`),
+      ...(beside.skipped > 0 ? ['The rest of your message was not done.'] : []),
+    ],
+    facts: [
+      ...withAssumed(made.facts, assumed),
+      ...(recorded.length === 0 ? [] : [{ label: 'Recorded on the way', text: `${recorded.join('; ')}.` }]),
+      ...(beside.leftover.length === 0 || last.kind === 'problem'
+        ? []
+        : [{ label: 'Left out', text: `I could not use ${quoted(beside.leftover)}.` }]),
+    ],
+  };
+}
+
+/** What records on the way took for granted joins what the answer did. */
+function withAssumed(facts: Card['facts'], more: readonly string[]): Card['facts'] {
+  return facts.map(({ label, text }) => {
+    if (label !== 'Assumed') return { label, text };
+    const own = text.replace(/\.$/, '').split('; ');
+    return { label, text: `${[...new Set([...own, ...more])].join('; ')}.` };
+  });
+}
+
+const MOST_QUOTED = 6;
+
+const quoted = (words: readonly string[]): string => {
+  const shown = words.slice(0, MOST_QUOTED).map((word) => `"${word.slice(0, 30)}"`);
+  return words.length > MOST_QUOTED ? `${shown.join(', ')} and ${words.length - MOST_QUOTED} more` : shown.join(', ');
+};
+
+/** For a fault of ours: short, with a reference for whoever runs the bot. */
+export const apology = (reference: string): Card =>
+  plainCard('That went wrong on my side; nothing was stored', {
+    body: [`Say it again, or quote ${reference} to whoever runs me.`],
+  });

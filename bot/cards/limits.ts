@@ -1,0 +1,17 @@
+/** Limits of the platform that a card can come near. Source: docs.slack.dev, Block Kit reference. */
+export const LIMITS = {
+  blocks: 50,
+  headerText: 150,
+  contextElements: 10,
+  actionElements: 25,
+  buttonText: 75,
+  buttonValue: 2000,
+  plainText: 3000,
+  messageText: 4000,
+  tableRows: 100,
+  tableColumns: 20,
+} as const;
+
+/** A text no longer than `most` characters; what was cut off is shown by an ellipsis. */
+export const shortened = (text: string, most: number): string =>
+  text.length <= most ? text : `${text.slice(0, most - 1).trimEnd()}…`;

@@ -1,0 +1,33 @@
+import { type Printing, pieceById, printedRate, spacingMm, sureness } from '../../core/index.js';
+import { benchName } from '../desk/names.js';
+import type { GaugeUsed } from '../reply.js';
+
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+export const counted = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
+
+/** `about 3 in wide and 2 in tall`: items joined as one says them. */
+export const joined = (items: readonly string[], last = 'and'): string =>
+  items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1)}`;
+
+/** The gauge behind an answer, for the small print. */
+export const gaugeName = (used: GaugeUsed): string =>
+  `Gauge: ${benchName(used.machine, used.yarn)}, ${counted(used.gauge.pieces, 'piece')}`;
+
+/** Rows and stitches to 10 cm or 4 in, in one system; `no stitches yet` where none were measured. */
+export function rates({ gauge }: GaugeUsed, units: Printing['units']): { rows?: string; stitches?: string } {
+  const { row, stitch } = gauge;
+  return {
+    ...(row && { rows: printedRate(spacingMm(row), row.pieces, units) }),
+    ...(stitch && { stitches: printedRate(spacingMm(stitch), stitch.pieces, units) }),
+  };
+}
+
+/** How sure a gauge is, in a word, by its rows; by its stitches while no rows are measured. */
+export const surenessOf = ({ gauge }: GaugeUsed): string => {
+  const estimate = gauge.row ?? gauge.stitch;
+  return estimate === undefined ? 'rough' : sureness(estimate);
+};
+
+export const labelOf = (pieceId: string | undefined): string =>
+  pieceById(pieceId ?? '')?.label.toLowerCase() ?? 'piece';

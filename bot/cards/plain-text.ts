@@ -1,0 +1,17 @@
+import type { Card } from './card.js';
+import { LIMITS, shortened } from './limits.js';
+
+/** The whole card as plain text, lead line first: what a notification and a screen reader say. */
+export function plainText(card: Card): string {
+  const table = card.table?.rows.map(([first, ...rest]) => `${first}: ${rest.join(', ')}.`) ?? [];
+  const lines = [
+    card.lead,
+    ...card.body,
+    ...card.facts.map(({ label, text }) => `${label}: ${text}`),
+    ...table,
+    ...card.steps.map((step, i) => `${i + 1}. ${step}`),
+    ...card.foot,
+    ...(card.sayings.length === 0 ? [] : [`You can say: ${card.sayings.join(', ')}.`]),
+  ];
+  return shortened(lines.join('\n'), LIMITS.messageText);
+}

@@ -1,0 +1,151 @@
+import {
+  type Plan,
+  type Printing,
+  plainNumber,
+  printed,
+  printedLength,
+  printedOthers,
+  printedRange,
+  printedYarn,
+} from '../../core/index.js';
+import type { ReplyOf } from '../reply.js';
+import { type Card, plainCard } from './card.js';
+import { percentOf, printedChance } from './chance.js';
+import { capital, counted, gaugeName, joined } from './names.js';
+
+/** From here on a chance needs no remedy beside it. */
+const LIKELY = 0.6;
+
+/** The rows first, then the size in both units, the chance, the yarn, what was assumed; steps behind a button. */
+export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
+  const { plan, changed, assumed, ask } = reply;
+  const measureFirst = plan.landing.chance < LIKELY && plan.checkpoint !== undefined;
+  const on = plan.needles === undefined ? '' : ` on ${counted(plan.needles, 'needle')}`;
+  const at = measureFirst ? `, and measure at row ${plan.checkpoint?.row}` : '';
+  return plainCard(`Knit ${counted(plan.rows, 'row')}${on}${at}`, {
+    kept: true,
+    body: [
+      ...(changed.length === 0 ? [] : [`Changed: ${changed.map((words) => printed(words, printing)).join('; ')}.`]),
+      ...plan.shortfalls.map((words) => printed(words, printing)),
+      sizeLine(plan, printing),
+      ...(ask.due === undefined ? [] : [`Ready by ${day(ask.due.day)} (you said "${ask.due.said}").`]),
+    ],
+    facts: [
+      { label: 'Chance', text: chanceText(plan, printing) },
+      ...better(plan),
+      ...yarnFact(plan, printing),
+      ...(plan.notions.length === 0
+        ? []
+        : [{ label: 'Notions', text: `${joined(plan.notions.map(({ say }) => printed(say, printing)))}.` }]),
+      {
+        label: 'Assumed',
+        text: `${[...plan.assumed, ...assumed].map((words) => printed(words, printing)).join('; ')}.`,
+      },
+    ],
+    offers: reply.offers,
+    foot: [gaugeName(reply.gauge)],
+    sayings: ['steps', 'my gauge', 'undo'].slice(0, 2).concat(resize(plan, printing)),
+  });
+}
+
+/** A follow-up that makes it a little larger, in the maker's unit. */
+function resize(plan: Plan, { units }: Printing): string[] {
+  const mm = plan.landing.expectedMm * 1.1;
+  return [`make it ${units === 'cm' ? Math.round(mm / 10) : Math.round(mm / 25.4)}`];
+}
+
+function sizeLine(plan: Plan, printing: Printing): string {
+  const known = plan.sizes.flatMap((size) =>
+    size.expectedMm === undefined ? [] : [{ ...size, expectedMm: size.expectedMm }],
+  );
+  const own = joined(
+    known.map(({ expectedMm, adjective }) => `${printedLength(expectedMm, printing.units)} ${adjective}`),
+  );
+  const others = printedOthers(
+    known.map(({ expectedMm }) => expectedMm),
+    printing.units,
+  );
+  const waiting = plan.sizes
+    .filter(({ expectedMm }) => expectedMm === undefined)
+    .map(({ label }) => label.toLowerCase());
+  const graft = plan.graftRows === 1 ? ` The graft makes row ${plan.rows + 1}.` : '';
+  const wait =
+    waiting.length === 0
+      ? ''
+      : ` The ${joined(waiting)} waits for ${plan.needles === undefined ? 'your needles and ' : ''}a flat width.`;
+  return `${plan.label}: about ${own} (${others}).${graft}${wait}`;
+}
+
+function chanceText(plan: Plan, { units }: Printing): string {
+  const solved = plan.sizes.find(({ id }) => id === plan.landing.dimension);
+  const rows =
+    `${printedChance(plan.landing.chance)} to end between ${between(plan.landing, units)} ${solved?.adjective ?? ''}`.trim();
+  const across = plan.sizes.flatMap(({ label, across: dimension }) => {
+    const asked = dimension?.asked;
+    return asked === undefined
+      ? []
+      : [
+          ` ${label} between ${between(asked.window, units)}: ${printedChance(asked.chance)}; the needles set it, not the rows.`,
+        ];
+  });
+  return `${rows}.${across.join('')}`;
+}
+
+const between = (window: { loMm: number; hiMm: number }, units: Printing['units']): string =>
+  printedRange(window.loMm, window.hiMm, units).replace(' to ', ' and ');
+
+function better({ checkpoint, checkpointAtRest, landing }: Plan) {
+  if (checkpoint === undefined || checkpoint.chance <= landing.chance) return [];
+  const rest =
+    checkpointAtRest === undefined
+      ? ''
+      : `; laid flat off the machine at row ${checkpointAtRest.row}, ${printedChance(checkpointAtRest.chance)}`;
+  const usual =
+    landing.chance < LIKELY ? ' Such a chance is usual with few measured pieces; each one you record raises it.' : '';
+  return [
+    {
+      label: 'Better',
+      text: `measured at row ${checkpoint.row} as it hangs, it should become ${printedChance(checkpoint.chance)}${rest}.${usual}`,
+    },
+  ];
+}
+
+function yarnFact({ yarn, pieces }: Plan, { units }: Printing) {
+  if (yarn === undefined) return [];
+  const about = `about ${printedYarn(yarn.lengthM, units)}, and ${printedYarn(yarn.wasteM, units)} of waste yarn`;
+  const all = pieces === 1 ? '' : ` each; for all ${pieces} about ${printedYarn(yarn.lengthM * pieces, units)}`;
+  return [{ label: 'Yarn', text: `${about}${all}. Worked out from gauge alone, give or take ${percentOf(yarn.cv)}.` }];
+}
+
+/** An ISO day as people say it: `Friday 4 December`. */
+function day(iso: string): string {
+  return new Intl.DateTimeFormat('en-GB', { weekday: 'long', day: 'numeric', month: 'long', timeZone: 'UTC' }).format(
+    new Date(iso),
+  );
+}
+
+/** The steps of a plan, numbered, with what to have at hand and the cautions that go with it. */
+export function stepsCard({ plan, rowsBefore }: ReplyOf<'steps'>, printing: Printing): Card {
+  const moved =
+    rowsBefore === undefined ? [] : [`Your gauge has moved on since: it was ${counted(rowsBefore, 'row')} then.`];
+  const on = plan.needles === undefined ? '' : ` on ${counted(plan.needles, 'needle')}`;
+  return plainCard(`Steps for the ${plan.label.toLowerCase()}, ${counted(plan.rows, 'row')}${on}`, {
+    kept: true,
+    body: [
+      ...moved,
+      ...(plan.notions.length === 0
+        ? []
+        : [`At hand: ${joined(plan.notions.map(({ say }) => printed(say, printing)))}.`]),
+    ],
+    steps: plan.steps.map(({ say }) => capital(printed(say, printing))),
+    foot: plan.cautions.map((words) => printed(words, printing)),
+    sayings: ['my gauge', ...resize(plan, printing)],
+  });
+}
+
+export const finishedFigures = (plan: Plan): Record<string, number> =>
+  Object.fromEntries(
+    plan.sizes.flatMap(({ figure, expectedMm }) =>
+      expectedMm === undefined ? [] : [[figure, Number(plainNumber(expectedMm, 3))]],
+    ),
+  );

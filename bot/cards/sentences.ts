@@ -1,0 +1,223 @@
+import {
+  type Given,
+  type Printing,
+  plainNumber,
+  printed,
+  printedLength,
+  printedRange,
+  type Window,
+} from '../../core/index.js';
+import type { AnyProblem } from '../reply.js';
+import { joined } from './names.js';
+
+/** A problem in words: what field, what was read, what is allowed, and the one next step. */
+export type Sentence = { lead: string; body: readonly string[]; sayings: readonly string[] };
+
+const sentence = (lead: string, body: readonly string[], sayings: readonly string[] = []): Sentence => ({
+  lead,
+  body,
+  sayings,
+});
+
+/** Words for every problem there is; a code without its sentence does not compile. */
+export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
+  const { units } = printing;
+  const long = (mm: number): string => printedLength(mm, units);
+  const span = (window: Window): string => printedRange(window.loMm, window.hiMm, units);
+  switch (problem.code) {
+    case 'missing':
+      return sentence(
+        `I need the ${joined(
+          problem.anyOf.map(({ label }) => label.toLowerCase()),
+          'or',
+        )}`,
+        ['That sets the rows.'],
+        [long(280)],
+      );
+    case 'length_out_of_range':
+      return sentence(`${problem.field.label}: I read ${exact(problem.givenMm, units)}`, [
+        `It must be between ${long(problem.minMm)} and ${long(problem.maxMm)}. Say it again with its unit.`,
+      ]);
+    case 'count_out_of_range':
+      return sentence(`${problem.field.label}: I read ${plainNumber(problem.given)}`, [
+        `It must be between ${problem.min} and ${problem.max}.`,
+      ]);
+    case 'not_whole':
+    case 'count_not_whole': {
+      const label = problem.code === 'not_whole' ? problem.field.label : problem.label;
+      return sentence(`${label}: I read ${plainNumber(problem.given)}`, [
+        `It must be a whole number, such as ${Math.max(1, Math.round(problem.given))}.`,
+      ]);
+    }
+    case 'wrong_kind':
+      return sentence(`${problem.field.label}: I read ${givenWords(problem.given, printing)}`, [
+        `I need a ${problem.wanted} here, such as ${problem.wanted === 'length' ? long(280) : '46'}.`,
+      ]);
+    case 'unknown_choice':
+      return sentence(`${problem.field.label}: I read "${problem.given}"`, [
+        `It can be ${joined(problem.options, 'or')}.`,
+      ]);
+    case 'empty_window':
+      return sentence(
+        `${problem.field.label}: I read ${exact(problem.window.loMm, units)} to ${exact(problem.window.hiMm, units)}`,
+        ['The first must be smaller than the second, and both more than nothing. Say the smaller one first.'],
+      );
+    case 'unknown_field':
+      return sentence(`This piece has no ${problem.field.label.toLowerCase()}`, [
+        `It takes ${joined(problem.takes.map(({ label }) => label.toLowerCase()))}.`,
+      ]);
+    case 'closure_too_long':
+      return sentence(`A closure of ${long(problem.closureMm)} does not fit ${span(problem.window)}`, [
+        `With its rings and 1/2 in of ease it needs at least ${long(problem.needsMm)} of width.`,
+      ]);
+    case 'ring_too_big':
+      return sentence(
+        `A ring of ${long(problem.ringMm)} is too big for a pouch ${long(problem.heightMm)} tall`,
+        ['Keep a ring under a third of the height.'],
+        ['no rings'],
+      );
+    case 'too_many_needles':
+      return sentence(`Needles: a panel would take ${problem.given}`, [
+        `On ${problem.machine} needles a panel can use ${problem.max} at most, since two stay free. Ask for it narrower, or join two panels.`,
+      ]);
+    case 'needles_set_it': {
+      const way = problem.stitchChange > 0 ? 'looser' : 'tighter';
+      return sentence(
+        `${problem.field.label}: your ${problem.needles} needles make ${long(problem.expectedMm)}, not ${span(problem.window)}`,
+        [
+          `Rows cannot change that. About ${problem.needlesWanted} needles would make it; a tension ${Math.round(Math.abs(problem.stitchChange) * 100)}% ${way} is beyond what holds its shape.`,
+        ],
+      );
+    }
+    case 'no_row_gauge':
+      return sentence(
+        'I have no rows of yours to count in',
+        ['Measure one piece and tell me its rows and length.'],
+        ['110 rows in 22 in'],
+      );
+    case 'no_stitch_gauge':
+      return sentence(
+        `${problem.field.label}: I have no stitch width of yours`,
+        ['Tell me the needles and flat width of a tube you measured.'],
+        ['46 needles, 6 3/4 in flat'],
+      );
+    case 'no_needles':
+      return sentence(
+        `${problem.field.label}: I need the needles of your machine`,
+        ['Say how many it has.'],
+        ['46 needles'],
+      );
+    case 'unread':
+      return unreadSentence(problem);
+    case 'not_a_length':
+      return sentence(`${problem.label}: I read ${problem.said}, which is a weight`, [
+        'I need a length here, in inches or centimetres. Say it again with its unit.',
+      ]);
+    case 'length_not_positive':
+      return sentence(`${problem.label}: I read ${problem.said}`, [
+        'It must be more than nothing. Measure it again, and say it with its unit.',
+      ]);
+    case 'count_outside':
+      return sentence(
+        `${problem.label}: I read ${plainNumber(problem.given)}`,
+        [
+          `It must be between ${plainNumber(problem.min)} and ${plainNumber(problem.max)}. Count again, and say it with its length.`,
+        ],
+        ['110 rows in 22 in'],
+      );
+    case 'spacing_outside':
+      return sentence(
+        `That would make each ${problem.label} ${plainNumber(problem.givenMm, 1)} mm`,
+        [
+          `From the finest yarn to the thickest it lies between ${problem.minMm} and ${problem.maxMm} mm. Check the count, the length and its unit.`,
+        ],
+        ['110 rows in 22 in'],
+      );
+    case 'nothing_measured':
+      return sentence(
+        'I found nothing measured in that',
+        ['A gauge is a count and a length: rows over a length, or needles and a flat width.'],
+        ['110 rows in 22 in, 46 needles, 6 3/4 flat'],
+      );
+    case 'nothing_to_undo':
+      return sentence(problem.redo ? 'Nothing has been taken back here' : 'There is nothing here to take back', [
+        'I take back what was stored last in this talk, one step at a time.',
+      ]);
+    case 'no_plan_yet':
+      return sentence(
+        'There is no plan here yet',
+        ['Tell me a piece and its size, and I will work out the rows.'],
+        ['rows for a pouch 11 in wide'],
+      );
+  }
+}
+
+/** A typed length as it was read, without rounding it away: `-3 in`, `0.2 in`. */
+const exact = (mm: number, units: Printing['units']): string =>
+  `${plainNumber(mm / (units === 'cm' ? 10 : 25.4), 2)} ${units}`;
+
+function givenWords(given: Given, printing: Printing): string {
+  switch (given.is) {
+    case 'length':
+      return printedLength(given.mm, printing.units);
+    case 'window':
+      return printedRange(given.loMm, given.hiMm, printing.units);
+    case 'count':
+      return plainNumber(given.count);
+    case 'mass':
+      return `${plainNumber(given.g)} g, which is a weight`;
+    case 'choice':
+      return `"${given.id}"`;
+  }
+}
+
+const TRY = ['rows for a pouch 11 in wide', '110 rows in 22 in, 46 needles, 6 3/4 flat', 'help'];
+
+function unreadSentence({ why, words }: AnyProblem & { code: 'unread' }): Sentence {
+  switch (why) {
+    case 'empty':
+      return sentence('Tell me a piece and its size', ['I answer with the rows to knit, in your own gauge.'], TRY);
+    case 'nothing':
+      return sentence(
+        words === '' ? 'I did not find a piece or a measurement in that' : `I did not understand "${words}"`,
+        ['I read sizes of pieces, and what you have measured.'],
+        TRY,
+      );
+    case 'words':
+      return sentence(
+        `I did not understand "${words}"`,
+        ['I need a length there, in inches or centimetres, such as "11 in".'],
+        TRY,
+      );
+    case 'too_long':
+      return sentence(
+        'That is longer than I can read',
+        [`It begins "${words}". Say the piece and its size in a line or two.`],
+        TRY,
+      );
+    case 'too_many_sizes':
+      return sentence(
+        `I read more sizes than the piece has: "${words}"`,
+        [
+          'Rows set one direction and needles the other, so two sizes are all I can use. Name each, such as "11 in wide, 6 3/4 tall".',
+        ],
+        TRY.slice(0, 1),
+      );
+    case 'contradiction':
+      return sentence(
+        `Two figures contradict each other: ${words}`,
+        ['Tell me the one that you measured.'],
+        ['110 rows in 22 in'],
+      );
+    case 'expired':
+      return sentence(
+        'That card has moved on',
+        ['Its buttons no longer know what they stood for. Ask again, and you get a fresh one.'],
+        TRY.slice(0, 1),
+      );
+  }
+}
+
+/** A way out as a numbered line: what it is called and how to take it. */
+export const wayLine = (index: number, label: Parameters<typeof printed>[0], printing: Printing): string =>
+  `${['First', 'Second', 'Third'][index] ?? `Way ${index + 1}`}: ${printed(label, printing)}.`;

@@ -1,0 +1,86 @@
+import { type Printing, printed } from '../../core/index.js';
+import type { ReplyOf } from '../reply.js';
+import { type Card, plainCard } from './card.js';
+import { sentenceFor, wayLine } from './sentences.js';
+
+/** One question, why it is asked, and the answers that can be typed. */
+export const questionCard = (reply: ReplyOf<'question'>, printing: Printing): Card =>
+  plainCard(printed(reply.asks, printing), {
+    body: [printed(reply.because, printing)],
+    offers: reply.offers,
+    sayings: reply.examples.map((example) => `"${example}"`),
+  });
+
+/** All faults of a message together, the first leading, then what would work. */
+export function problemCard(reply: ReplyOf<'problem'>, printing: Printing, stored: boolean): Card {
+  const [first, ...others] = reply.problems.map((problem) => sentenceFor(problem, printing));
+  const ways = reply.ways.map(({ label }, i) => wayLine(i, label, printing));
+  return plainCard(first?.lead ?? 'That cannot be', {
+    body: [
+      ...(first?.body ?? []),
+      ...others.map(({ lead, body }) => `${lead}. ${body.join(' ')}`),
+      ...(ways.length === 0 ? [] : [`What would work. ${ways.join(' ')}`]),
+      ...(stored ? [] : ['Nothing was stored.']),
+    ],
+    offers: reply.offers.map((offer, i) => ({ ...offer, button: buttonOf(reply, i, printing) ?? offer.button })),
+    sayings: [
+      ...reply.offers.flatMap(({ say }) => (say ? [`"${say}"`] : [])),
+      ...(first?.sayings ?? []).map((words) => `"${words}"`),
+    ],
+  });
+}
+
+const buttonOf = (reply: ReplyOf<'problem'>, index: number, printing: Printing): string | undefined => {
+  const way = reply.ways[index];
+  return way && `Use ${printed(way.label, printing).replace(/^the /, 'the ')}`;
+};
+
+export const answerCard = (reply: ReplyOf<'answer'>, printing: Printing): Card =>
+  plainCard(printed(reply.lead, printing), {
+    body: reply.lines.map((line) => printed(line, printing)),
+    offers: reply.offers,
+    sayings: [
+      ...reply.offers.flatMap(({ say }) => (say ? [`"${say}"`] : [])),
+      ...reply.examples.map((words) => `"${words}"`),
+    ],
+  });
+
+/** Slack tells no name with an event, and an id is none. */
+const isNameless = (name: string): boolean => name === '' || /^[UW][A-Z0-9]+$/.test(name);
+
+/** What to try; on a first visit, what I am and what I need once. */
+export function helpCard(
+  { first, examples, offers }: ReplyOf<'help'>,
+  { name }: { name: string },
+  printing: Printing,
+): Card {
+  const measured =
+    printing.units === 'cm'
+      ? '40 needles, 60 rows, 27 cm long, 14.5 flat'
+      : '46 needles, 110 rows, 22 in long, 6 3/4 flat';
+  const rows = examples
+    .slice(0, 3)
+    .map((words) => `"${words}"`)
+    .join(', ');
+  if (first) {
+    return plainCard("Tell me what a piece must measure and I'll tell you how many rows to knit", {
+      body: ['I count in your own gauge, so I need one piece you have measured. I ask for it once.'],
+      facts: [
+        { label: 'Try', text: `"${measured}"` },
+        { label: 'Or', text: rows },
+      ],
+      foot: ['What you tell me here is yours. Others see it only when you share it.'],
+    });
+  }
+  const you = isNameless(name) ? 'you' : `you, ${name}`;
+  return plainCard(`What I can do for ${you}`, {
+    kept: true,
+    facts: [
+      { label: 'Rows', text: `${rows}, "make it 12", "on the 48"` },
+      { label: 'Gauge', text: `"${measured}", "my gauge"` },
+      { label: 'Any time', text: '"steps", "undo", "never mind", "use inches"' },
+    ],
+    offers,
+    foot: ["I can't see your machine, promise a width (needles and tension set it) or tell you what a law allows."],
+  });
+}

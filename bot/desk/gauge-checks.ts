@@ -1,0 +1,72 @@
+import { type Count, gauge, type Measurement, standing } from '../../core/index.js';
+import type { BotProblem } from '../reply.js';
+import type { GaugeAsk, Tension, Value } from '../request.js';
+
+type Range = { min: number; max: number };
+
+/** Needles of a hand-cranked circular machine, the largest included. From memory. */
+const NEEDLES: Range = { min: 3, max: 400 };
+/** Rows or stitches in one measured piece. */
+const COUNTED: Range = { min: 0.5, max: 20_000 };
+/** Row heights and stitch widths of hand-cranked knitting, from the finest to the thickest. From memory. */
+const SPACING_MM: Range = { min: 0.8, max: 40 };
+
+/** What cannot have been measured: counts out of range, a weight for a length, nothing at all. Every fault at once. */
+export function problemsOf(ask: GaugeAsk): BotProblem[] {
+  const { rows, stitches, flatWidth, on } = ask;
+  const nothing = isBenchOnly(ask) && on.needles === undefined;
+  return [
+    ...(nothing ? [{ code: 'nothing_measured' as const }] : []),
+    ...countProblems('Rows', rows),
+    ...countProblems('Stitches', stitches),
+    ...(on.needles === undefined ? [] : wholeProblems('Needles', on.needles, NEEDLES)),
+    ...lengthProblems('Length', rows?.over),
+    ...lengthProblems('Width', stitches?.over),
+    ...lengthProblems('Flat width', flatWidth),
+  ];
+}
+
+/** True when a record names a machine or yarn and measures nothing. */
+export const isBenchOnly = ({ rows, stitches, flatWidth }: GaugeAsk): boolean =>
+  rows === undefined && stitches === undefined && flatWidth === undefined;
+
+function countProblems(label: string, tension: Tension | undefined): BotProblem[] {
+  if (tension === undefined) return [];
+  if (tension.how === 'read') return wholeProblems(label, tension.count, { min: 1, max: COUNTED.max });
+  return inRange(tension.count, COUNTED) ? [] : [{ code: 'count_outside', label, given: tension.count, ...COUNTED }];
+}
+
+function wholeProblems(label: string, given: number, range: Range): BotProblem[] {
+  if (!inRange(given, range)) return [{ code: 'count_outside', label, given, ...range }];
+  return Number.isInteger(given) ? [] : [{ code: 'count_not_whole', label, given }];
+}
+
+const inRange = (given: number, { min, max }: Range): boolean => given >= min && given <= max;
+
+function lengthProblems(label: string, value: Value | undefined): BotProblem[] {
+  if (value?.is === 'mass') return [{ code: 'not_a_length', label, said: value.said ?? '' }];
+  if (value?.is === 'length' && value.mm <= 0) return [{ code: 'length_not_positive', label, said: value.said ?? '' }];
+  return [];
+}
+
+/** Rows or stitches too fine or too coarse for any machine: most often a slip of the unit. */
+export function spacingProblems({ rows, stitches }: Measurement): BotProblem[] {
+  const spacings = [
+    ['row', rows],
+    ['stitch', stitches],
+  ] as const;
+  return spacings.flatMap(([label, count]) => {
+    if (count === undefined) return [];
+    const givenMm = count.overMm / count.count;
+    if (inRange(givenMm, SPACING_MM)) return [];
+    return [{ code: 'spacing_outside' as const, label, givenMm, minMm: SPACING_MM.min, maxMm: SPACING_MM.max }];
+  });
+}
+
+/** True when a measurement lies further from the others than one piece in a hundred does. */
+export function isUnusual(before: readonly Measurement[], measured: Measurement): boolean {
+  const known = gauge(before);
+  const unusual = (estimate: typeof known.row, count: Count | undefined) =>
+    estimate !== undefined && count !== undefined && standing(estimate, count) === 'unusual';
+  return unusual(known.row, measured.rows) || unusual(known.stitch, measured.stitches);
+}

@@ -1,0 +1,113 @@
+import { type Piece, type Problem, pieceById, pieces, say, type Words } from '../../core/index.js';
+import type { Offered } from '../reply.js';
+import type { PlanAsk, Request } from '../request.js';
+import type { At, DeskAnswer } from './desk.js';
+
+/**
+ * One question, and the request that waits for its answer. A bare answer fills the first hole.
+ * A question about a record that a plan waits for keeps that plan waiting. Nothing else of the talk changes.
+ */
+export function asked(
+  at: At,
+  request: Request,
+  holes: string[],
+  question: { asks: Words; because: Words; examples: readonly string[]; offers?: readonly Offered[] },
+): DeskAnswer {
+  const { offers = [], ...rest } = question;
+  const { pending } = at.talk;
+  const next = pending?.holes[0] === 'gauge' && request.kind === 'record_gauge' ? pending.request : pending?.next;
+  return {
+    reply: { kind: 'question', ...rest, offers },
+    talk: { ...at.talk, pending: { request, holes, next, until: at.openUntil } },
+  };
+}
+
+export const pieceQuestion = (ask: PlanAsk, at: At): DeskAnswer =>
+  asked(at, { kind: 'plan', ask }, ['piece'], {
+    asks: say`Which piece is it for?`,
+    because: say`Each kind turns rows into a size in its own way. I can size: ${kinds().join(', ')}.`,
+    examples: [...kinds().slice(0, 2), 'never mind'],
+  });
+
+const kinds = (): string[] => pieces.map((piece) => piece.label.toLowerCase());
+
+export const unitsQuestion = (request: Request, typed: string, at: At): DeskAnswer =>
+  asked(at, request, ['units'], {
+    asks: say`Is ${typed} in inches or in centimetres?`,
+    because: say`I ask once, and read your bare numbers that way from then on.`,
+    examples: ['inches', 'cm', 'never mind'],
+    offers: [
+      { button: 'Inches', request: { kind: 'set_units', units: 'in' } },
+      { button: 'Centimetres', request: { kind: 'set_units', units: 'cm' } },
+    ],
+  });
+
+/** The first size that is missing, in the words of the piece. */
+export function sizeQuestion(
+  request: Request & { kind: 'plan' },
+  missing: Problem & { code: 'missing' },
+  at: At,
+): DeskAnswer {
+  const piece = pieceById(request.ask.piece ?? '');
+  const ids = missing.anyOf.map((field) => field.id);
+  const first = piece?.asks[ids[0] ?? ''];
+  const others = missing.anyOf.slice(1).map((field) => field.label.toLowerCase());
+  const or = others.length === 0 ? say`` : say` A ${others.join(' or ')} will do instead.`;
+  return asked(at, request, ids, {
+    asks: say`${first?.question ?? `What ${first?.label.toLowerCase() ?? 'size'} should it have?`}`,
+    because: say`That sets the rows; nothing else can.${or}`,
+    examples: [...sizeExamples(piece, ids, at), 'never mind'],
+  });
+}
+
+function sizeExamples(piece: Piece | undefined, ids: readonly string[], at: At): string[] {
+  const ask = piece?.asks[ids[0] ?? ''];
+  if (ask?.is !== 'window' && ask?.is !== 'length') return ['12'];
+  return at.maker.units === 'cm' ? ['28 cm', '27 to 28 cm'] : ['11 in', '10 1/2 to 11 in'];
+}
+
+export const gaugeQuestion = (request: Request, at: At): DeskAnswer =>
+  asked(at, request, ['gauge'], {
+    asks: say`Which piece have you measured?`,
+    because: say`I count in your own rows. I need the needles, rows, length and flat width of one piece; I ask for it once, and then answer this.`,
+    examples: [
+      at.maker.units === 'cm'
+        ? '40 needles, 60 rows, 27 cm long, 14.5 flat'
+        : '46 needles, 110 rows, 22 in long, 6 3/4 flat',
+      '5 rows to the inch',
+      'never mind',
+    ],
+  });
+
+export const widthQuestion = (request: Request, at: At): DeskAnswer =>
+  asked(at, request, ['gauge'], {
+    asks: say`How wide does your knitting come out?`,
+    because: say`The needles are chosen from your stitch width, and I have only rows so far. A tube's needles and flat width will do.`,
+    examples: [at.maker.units === 'cm' ? '40 needles, 14.5 cm flat' : '46 needles, 6 3/4 in flat', 'never mind'],
+  });
+
+export const lengthQuestion = (request: Request, rows: number, at: At): DeskAnswer =>
+  asked(at, request, ['length'], {
+    asks: say`How long do those ${rows} rows measure?`,
+    because: say`A count and its length make a gauge; neither does alone.`,
+    examples: [at.maker.units === 'cm' ? '27 cm' : '22 in', 'never mind'],
+  });
+
+/** A figure far from the maker's others is stored only once they say it is right. */
+export const unusualQuestion = (request: Request, recorded: string, at: At): DeskAnswer =>
+  asked(at, request, ['confirm'], {
+    asks: say`Is that right: ${recorded}?`,
+    because: say`It is further from your other pieces than one in a hundred comes out. Nothing is stored yet.`,
+    examples: ['yes', 'never mind'],
+    offers: [
+      { button: 'It Is Right', request },
+      { button: 'Never Mind', request: { kind: 'drop' } },
+    ],
+  });
+
+export const needlesQuestion = (request: Request, at: At): DeskAnswer =>
+  asked(at, request, ['needles'], {
+    asks: say`How many needles made that flat width?`,
+    because: say`Half of them span it; that gives the width of a stitch.`,
+    examples: ['46 needles', 'never mind'],
+  });

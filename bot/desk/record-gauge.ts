@@ -1,0 +1,132 @@
+import { gauge, type Measurement, pieceById, plan, say } from '../../core/index.js';
+import { inUnits } from '../language/lengths.js';
+import type { Offered, ReplyOf } from '../reply.js';
+import type { GaugeAsk, Request, Tension } from '../request.js';
+import type { Profile, StoredMeasurement } from '../store/ports.js';
+import { machineMeant, yarnMeant } from './bench.js';
+import { type At, type Desk, type DeskAnswer, refusal } from './desk.js';
+import { isBenchOnly, isUnusual, problemsOf, spacingProblems } from './gauge-checks.js';
+import { measurementOf, recordAssumed, recordSaid } from './measured.js';
+import { machineName, sameName } from './names.js';
+import { given } from './planning.js';
+import { lengthQuestion, needlesQuestion, unitsQuestion, unusualQuestion } from './question.js';
+
+/** A measured piece → the maker's gauge, and what it does for the plan in hand. */
+export const recordGaugeDesk: Desk<'record_gauge'> = async (request, at) => {
+  const ask = withUnits(request.gauge, at);
+  const problems = problemsOf(ask);
+  if (problems.length > 0) return refusal(at, ...problems);
+  if (isBenchOnly(ask)) return noted(ask, at);
+
+  const profiles = await at.store.profiles.of(at.maker.id);
+  const machine = machineMeant(ask.on, profiles);
+  const question = questionAbout(ask, machine.needles, at);
+  if (question !== undefined) return question;
+
+  const measured = measurementOf(ask, machine.needles, at.newId());
+  const impossible = spacingProblems(measured);
+  if (impossible.length > 0) return refusal(at, ...impossible);
+
+  const yarn = yarnMeant(ask.on, profiles);
+  const known = profiles.find((p) => sameName(p.machine.name, machine.name) && sameName(p.yarn.name, yarn));
+  const before = known === undefined ? [] : await at.store.measurements.of(known.id);
+  const said = recordSaid(ask, measured.state);
+  if (ask.confirmed !== true && isUnusual(before, measured)) {
+    return unusualQuestion({ kind: 'record_gauge', gauge: { ...ask, confirmed: true } }, said, at);
+  }
+  const profile = await at.store.profiles.opened(at.maker.id, machine, yarn, at.now);
+  const sameBench = profiles[0]?.id === profile.id && Object.keys(ask.on).length === 0;
+  return recorded(
+    { ...measured, id: at.newId(), profileId: profile.id, said, at: at.now },
+    ask,
+    profile,
+    sameBench,
+    at,
+  );
+};
+
+/** A machine is named and nothing measured on it yet: kept, and what is still needed asked for. */
+async function noted(ask: GaugeAsk, at: At): Promise<DeskAnswer> {
+  const profiles = await at.store.profiles.of(at.maker.id);
+  const machine = machineMeant(ask.on, profiles);
+  const { machine: kept } = await at.store.profiles.opened(at.maker.id, machine, yarnMeant(ask.on, profiles), at.now);
+  const lead = say`Noted: ${machineName(kept)}, ${kept.needles ?? 0} needles`;
+  const lines = [say`Now what it made: rows and their length, and a flat width.`];
+  return {
+    reply: { kind: 'answer', lead, lines, examples: ['110 rows in 22 in, 6 3/4 flat'], offers: [] },
+    talk: at.talk,
+  };
+}
+
+async function recorded(
+  stored: StoredMeasurement,
+  ask: GaugeAsk,
+  profile: Profile,
+  sameBench: boolean,
+  at: At,
+): Promise<DeskAnswer> {
+  const before = await at.store.measurements.of(profile.id);
+  await at.store.measurements.add(stored);
+  const after = [...before, stored];
+  const offers: Offered[] = [
+    { button: 'Undo', say: 'undo', spoken: 'Take this measurement back', request: { kind: 'undo', redo: false } },
+    { button: 'My Gauge', say: 'my gauge', request: { kind: 'show_gauge', on: {} } },
+  ];
+  const reply: ReplyOf<'gauge'> = {
+    kind: 'gauge',
+    recorded: say`${stored.said}`,
+    gauge: { machine: profile.machine, yarn: profile.yarn, gauge: gauge(after) },
+    assumed: recordAssumed(ask, sameBench),
+    buys: bought(at, before, after, profile),
+    offers,
+  };
+  const change = { kind: 'measurement' as const, id: stored.id, said: stored.said, undone: false };
+  // The turn resumes what waited; a plan that still lacks something asks again.
+  return { reply, talk: { ...at.talk, pending: undefined, changes: [...at.talk.changes, change].slice(-20) } };
+}
+
+function withUnits(ask: GaugeAsk, at: At): GaugeAsk {
+  const { units } = at.maker;
+  const counted = (tension: Tension | undefined) =>
+    tension && { ...tension, over: tension.over && inUnits(tension.over, units) };
+  return {
+    ...ask,
+    rows: counted(ask.rows),
+    stitches: counted(ask.stitches),
+    flatWidth: ask.flatWidth && inUnits(ask.flatWidth, units),
+  };
+}
+
+/** What must be known before a record can be understood: its unit, the length of its rows, its needles. */
+function questionAbout(ask: GaugeAsk, needles: number | undefined, at: At): DeskAnswer | undefined {
+  const request: Request = { kind: 'record_gauge', gauge: ask };
+  const bare = [ask.rows?.over, ask.stitches?.over, ask.flatWidth].find((value) => value?.is === 'bare');
+  if (bare !== undefined) return unitsQuestion(request, bare.said ?? '', at);
+  if (ask.rows !== undefined && ask.rows.over === undefined) return lengthQuestion(request, ask.rows.count, at);
+  return ask.flatWidth !== undefined && needles === undefined ? needlesQuestion(request, at) : undefined;
+}
+
+/** How the plan in hand fares with the new gauge, against the old. */
+function bought(
+  at: At,
+  before: readonly Measurement[],
+  after: readonly Measurement[],
+  profile: Profile,
+): ReplyOf<'gauge'>['buys'] {
+  const { subject, pending } = at.talk;
+  const piece = pieceById(subject?.piece ?? '');
+  if (subject === undefined || piece === undefined || pending?.request.kind === 'plan') return undefined;
+  if (!sameName(subject.on.machine ?? '', profile.machine.name)) return undefined;
+  const landing = (measurements: readonly Measurement[]) => {
+    const outcome = plan({
+      piece,
+      values: given(subject.values),
+      needles: profile.machine.needles,
+      measurements,
+      pieces: 1,
+    });
+    return outcome.ok ? { rows: outcome.value.rows, chance: outcome.value.landing.chance } : undefined;
+  };
+  const now = landing(after);
+  return now && { label: piece.label.toLowerCase(), rows: now.rows, was: landing(before)?.chance, now: now.chance };
+}

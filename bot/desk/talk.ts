@@ -1,0 +1,46 @@
+import { pieces, say } from '../../core/index.js';
+import { type Desk, refusal } from './desk.js';
+
+/** Requests about the talk itself rather than about knitting. */
+export const helpDesk: Desk<'help'> = async (_request, at) => {
+  const first = (await at.store.profiles.of(at.maker.id)).length === 0;
+  const examples = pieces.map((piece) => piece.example);
+  const button = { button: 'My Gauge', say: 'my gauge', request: { kind: 'show_gauge' as const, on: {} } };
+  return { reply: { kind: 'help', first, examples, offers: first ? [] : [button] }, talk: at.talk };
+};
+
+export const dropDesk: Desk<'drop'> = async (_request, at) => {
+  const lead = at.talk.pending === undefined ? say`Nothing was waiting` : say`Dropped`;
+  const lines =
+    at.talk.planId === undefined ? [] : [say`Your last plan is still here: say "steps" or change its size.`];
+  return { reply: { kind: 'answer', lead, lines, examples: [], offers: [] }, talk: { ...at.talk, pending: undefined } };
+};
+
+export const thanksDesk: Desk<'thanks'> = async (_request, at) => ({
+  reply: { kind: 'answer', lead: say`I'm here for the next one.`, lines: [], examples: [], offers: [] },
+  talk: at.talk,
+});
+
+export const setUnitsDesk: Desk<'set_units'> = async ({ units }, at) => {
+  await at.store.makers.setUnits(at.maker.id, units);
+  const name = units === 'cm' ? 'centimetres' : 'inches';
+  const change = {
+    kind: 'units' as const,
+    id: units,
+    said: `bare numbers in ${name}`,
+    before: at.maker.units,
+    undone: false,
+  };
+  return {
+    reply: {
+      kind: 'answer',
+      lead: say`From now on I read bare numbers in ${name}`,
+      lines: [],
+      examples: ['undo'],
+      offers: [],
+    },
+    talk: { ...at.talk, changes: [...at.talk.changes, change].slice(-20) },
+  };
+};
+
+export const unreadDesk: Desk<'unread'> = async ({ why, words }, at) => refusal(at, { code: 'unread', why, words });

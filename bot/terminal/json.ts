@@ -1,0 +1,86 @@
+import { type Plan, type Printing, printed } from '../../core/index.js';
+import { plainText } from '../cards/plain-text.js';
+import type { Reply } from '../reply.js';
+import type { Answered, Exchange } from '../turn.js';
+
+/**
+ * An answer as data: `request` and `reply` of the last request in the message, those before it in `before`.
+ * Names carry their unit as a suffix: Mm, M, G.
+ */
+export function asJson(answered: Answered, explain: boolean): Record<string, unknown> {
+  if (answered.status === 'seen') return { request: null, reply: null };
+  if (answered.status === 'apologised') {
+    return { request: null, reply: { kind: 'problem', text: answered.text, reference: answered.reference } };
+  }
+  const { exchanges, card, printing, trace } = answered;
+  const last = exchanges.at(-1);
+  const before = exchanges.slice(0, -1).map((exchange) => exchangeJson(exchange, printing));
+  return {
+    request: last?.request,
+    reply: last && { kind: last.reply.kind, text: plainText(card), ...replyJson(last.reply, printing) },
+    ...(before.length > 0 && { before }),
+    ...(explain && { trace }),
+  };
+}
+
+const exchangeJson = ({ request, reply }: Exchange, printing: Printing) => ({
+  request,
+  reply: { kind: reply.kind, ...replyJson(reply, printing) },
+});
+
+function replyJson(reply: Reply, printing: Printing): Record<string, unknown> {
+  switch (reply.kind) {
+    case 'plan':
+      return {
+        planId: reply.planId,
+        plan: planJson(reply.plan, printing),
+        assumed: reply.assumed.map((w) => printed(w, printing)),
+      };
+    case 'steps':
+      return { plan: planJson(reply.plan, printing) };
+    case 'gauge':
+      return { recorded: printed(reply.recorded, printing), gauge: gaugeJson(reply.gauge) };
+    case 'gauges':
+      return { gauges: reply.gauges.map(gaugeJson) };
+    case 'problem':
+      return { problems: reply.problems };
+    default:
+      return {};
+  }
+}
+
+function gaugeJson({ machine, yarn, gauge }: (Reply & { kind: 'gauge' })['gauge']) {
+  const spacing = (estimate: typeof gauge.row) =>
+    estimate && { medianMm: Math.exp(estimate.mu), sdLog: estimate.sd, nu: estimate.nu };
+  return {
+    machine: machine.name,
+    needles: machine.needles,
+    yarn: yarn.name,
+    pieces: gauge.pieces,
+    row: spacing(gauge.row),
+    stitch: spacing(gauge.stitch),
+  };
+}
+
+function planJson(plan: Plan, printing: Printing) {
+  const words = (list: readonly Parameters<typeof printed>[0][]) => list.map((w) => printed(w, printing));
+  return {
+    piece: plan.piece,
+    needles: plan.needles,
+    rows: plan.rows,
+    graftRows: plan.graftRows,
+    pieces: plan.pieces,
+    finished: Object.fromEntries(plan.sizes.map(({ figure, expectedMm }) => [figure, expectedMm])),
+    tube: plan.tube,
+    landing: plan.landing,
+    across: plan.sizes.flatMap(({ id, across }) => (across === undefined ? [] : [{ dimension: id, ...across }])),
+    checkpoint: plan.checkpoint,
+    checkpointAtRest: plan.checkpointAtRest,
+    yarn: plan.yarn,
+    notions: plan.notions.map(({ id, say, count }) => ({ id, count, text: printed(say, printing) })),
+    steps: plan.steps.map(({ say, ...step }) => ({ ...step, text: printed(say, printing) })),
+    cautions: words(plan.cautions),
+    shortfalls: words(plan.shortfalls),
+    assumed: words(plan.assumed),
+  };
+}

@@ -1,0 +1,204 @@
+import { type Printing, pieces } from '../core/index.js';
+import { blocks } from './cards/blocks.js';
+import { apology, type Card, card } from './cards/index.js';
+import { plainText } from './cards/plain-text.js';
+import { type Conversation, openMs, rememberedMs } from './conversation.js';
+import type { At, DeskAnswer } from './desk/desk.js';
+import { answer } from './desk/index.js';
+import type { Context, DueDate, Trace } from './language/context.js';
+import { hasDueCue } from './language/due-cue.js';
+import { read } from './language/read.js';
+import type { Reply } from './reply.js';
+import type { Meaning, Request } from './request.js';
+import type { Address, Bound, Maker } from './store/ports.js';
+import type { Surroundings } from './surroundings.js';
+import { whole } from './whole.js';
+
+/** One turn of talk, from whichever door. */
+export type Turn = {
+  /** Names the delivery, so that a repeat acts once: event id, command trigger id, or action id and time. */
+  key: string;
+  slackTeamId: string;
+  /** `dm:D1`, `thread:C1:ts`, `command:C1` or `terminal`. With the maker it names the conversation. */
+  place: string;
+  user: { slackUserId: string; name: string };
+  at: number;
+  /** The words typed, mentions of the bot taken out; or the button pressed. */
+  input: { text: string } | { pick: { turn: string; index: number } };
+  /** A slash command narrows how bare words are read; undefined in talk. */
+  command?: '/rows' | '/gauge' | '/walewright' | undefined;
+  /** Where the answer goes; undefined for a door that prints what `answered` returns. */
+  address?: Address | undefined;
+};
+
+export type Exchange = { request: Request; reply: Reply };
+
+/** What a turn came to: the requests read, their replies, and the one card made of them. */
+export type Answered =
+  | { status: 'answered'; exchanges: readonly Exchange[]; card: Card; printing: Printing; trace: Trace }
+  | { status: 'apologised'; reference: string; text: string }
+  /** A repeat of a delivery that was answered before. */
+  | { status: 'seen' };
+
+/** An answer that could not be posted within a day is of no use; a response url lives 30 minutes. */
+const KEPT_MS = { response: 30 * 60_000, other: 24 * 3_600_000 };
+
+/**
+ * Takes one turn: claims the delivery, holds the maker, reads, answers and queues the card, all in one transaction.
+ * A fault of ours stores nothing but the claim and one apology with a reference; only when the store itself is down
+ * does it throw, so that the door is told and the delivery comes again.
+ */
+export async function taken(turn: Turn, surroundings: Surroundings): Promise<Answered> {
+  const { store, log } = surroundings;
+  const began = performance.now();
+  const id = surroundings.newId();
+  try {
+    const due = 'text' in turn.input && hasDueCue(turn.input.text) ? await dueReaderAt(turn.at) : undefined;
+    const answered = await store.within(turn.slackTeamId, (bound) => answeredIn(bound, turn, id, surroundings, due));
+    const kinds = answered.status === 'answered' ? answered.exchanges.map(({ request }) => request.kind) : [];
+    const ms = Math.round((performance.now() - began) * 10) / 10;
+    log.info(
+      { turn: id, team: turn.slackTeamId, place: turn.place.split(':')[0], status: answered.status, kinds, ms },
+      'turn',
+    );
+    return answered;
+  } catch (error) {
+    const reference = id.slice(-6).toUpperCase();
+    log.error({ turn: id, reference, error: error instanceof Error ? error.stack : String(error) }, 'turn failed');
+    return apologised(turn, reference, surroundings);
+  }
+}
+
+/** The date library is loaded only for a text that may hold a date. */
+async function dueReaderAt(now: number): Promise<(zone: string) => (text: string) => DueDate | undefined> {
+  const { dueReader } = await import('./language/due.js');
+  return (zone) => dueReader(now, zone);
+}
+
+async function apologised(turn: Turn, reference: string, { store, newId }: Surroundings): Promise<Answered> {
+  const body = apology(reference);
+  return store.within(turn.slackTeamId, async (bound) => {
+    if (!(await bound.deliveries.claim(turn.key, turn.at))) return { status: 'seen' };
+    if (turn.address !== undefined) {
+      const made = { text: plainText(body), blocks: blocks(body, reference) };
+      await bound.outbox.add(newId(), turn.address, made, turn.at, expires(turn.address, turn.at));
+    }
+    return { status: 'apologised', reference, text: plainText(body) };
+  });
+}
+
+const expires = (address: Address, at: number): number =>
+  at + (address.to === 'response' ? KEPT_MS.response : KEPT_MS.other);
+
+async function answeredIn(
+  bound: Bound,
+  turn: Turn,
+  id: string,
+  { newId }: Surroundings,
+  due: ((zone: string) => (text: string) => DueDate | undefined) | undefined,
+): Promise<Answered> {
+  if (!(await bound.deliveries.claim(turn.key, turn.at))) return { status: 'seen' };
+  let maker = await bound.makers.held(turn.user.slackUserId, turn.user.name, turn.at);
+  let talk = alive(await bound.conversations.of(turn.place, maker.id, turn.at), turn.at);
+
+  const { meanings, trace } =
+    'text' in turn.input
+      ? read(turn.input.text, await contextOf(bound, maker, talk, turn, due?.(maker.timeZone)))
+      : { meanings: [{ kind: 'pick' as const, ...turn.input.pick }], trace: { tokens: [], mended: [], leftover: [] } };
+
+  const exchanges: Exchange[] = [];
+  const queue: Meaning[] = [...meanings];
+  while (queue.length > 0) {
+    const meaning = queue.shift() as Meaning;
+    const request = whole(meaning, talk, maker.units);
+    const at: At = { maker, talk, store: bound, now: turn.at, newId, openUntil: turn.at + openMs(turn.place) };
+    const answered = await answer(request, at);
+    exchanges.push({ request, reply: answered.reply });
+    if (answered.reply.kind === 'problem') break;
+    maker = await withUnitsTyped(bound, maker, turn, request);
+    const resumed = resumedBy(request, answered, talk);
+    talk = answered.talk;
+    if (resumed !== undefined) queue.push(resumed);
+    if (answered.reply.kind === 'question') {
+      talk = waiting(talk, queue);
+      break;
+    }
+  }
+
+  const replies = exchanges.map(({ reply }) => reply);
+  const choices = replies.at(-1)?.offers.map(({ request }) => request) ?? [];
+  if (choices.length > 0) talk = { ...talk, offered: [...talk.offered, { turn: id, choices }].slice(-20) };
+  await bound.conversations.keep(turn.place, maker.id, talk, turn.at + rememberedMs(turn.place));
+
+  const printing: Printing = { units: maker.units ?? unitsIn(turn.input) ?? 'in' };
+  const made = card(replies, printing, {
+    name: maker.name,
+    mended: trace.mended,
+    leftover: trace.leftover,
+    skipped: queue.length,
+  });
+  if (turn.address !== undefined) {
+    const body = { text: plainText(made), blocks: blocks(made, id) };
+    await bound.outbox.add(newId(), turn.address, body, turn.at, expires(turn.address, turn.at));
+  }
+  return { status: 'answered', exchanges, card: made, printing, trace };
+}
+
+/** The talk without a question that has lapsed. */
+const alive = (talk: Conversation, now: number): Conversation =>
+  talk.pending !== undefined && talk.pending.until <= now ? { ...talk, pending: undefined } : talk;
+
+async function contextOf(
+  bound: Bound,
+  maker: Maker,
+  talk: Conversation,
+  turn: Turn,
+  due: Context['due'],
+): Promise<Context> {
+  const profiles = await bound.profiles.of(maker.id);
+  const names = (of: (profile: (typeof profiles)[number]) => string) =>
+    [...new Set(profiles.map(of).filter((name) => name !== ''))].sort((a, b) => b.length - a.length).slice(0, 50);
+  const waiting = talk.pending?.request.kind === 'plan' ? talk.pending.request.ask : undefined;
+  return {
+    pieces,
+    units: maker.units,
+    machines: names((p) => p.machine.name.toLowerCase()),
+    yarns: names((p) => p.yarn.name.toLowerCase()),
+    subjectPiece: waiting?.piece ?? talk.subject?.piece,
+    holes: talk.pending?.holes ?? [],
+    held: waiting?.words,
+    command: turn.command,
+    due,
+  };
+}
+
+/** The unit a maker first types becomes theirs, until they say otherwise. */
+async function withUnitsTyped(bound: Bound, maker: Maker, turn: Turn, request: Request): Promise<Maker> {
+  const units = request.kind === 'set_units' ? request.units : (maker.units ?? unitsIn(turn.input));
+  if (units === undefined || units === maker.units) return maker;
+  await bound.makers.setUnits(maker.id, units);
+  return { ...maker, units };
+}
+
+function unitsIn(input: Turn['input']): 'cm' | 'in' | undefined {
+  if (!('text' in input)) return undefined;
+  if (/\d\s*(?:cm|mm|m)\b|centimet|metre/i.test(input.text)) return 'cm';
+  return /[\d½¼¾⅛⅜⅝⅞]\s*(?:["”″]|in\b|inch)|\b(?:inch|inches|ins)\b/i.test(input.text) ? 'in' : undefined;
+}
+
+/** The request that waited, once what it waited for is in: a gauge, a unit. */
+function resumedBy(request: Request, answered: DeskAnswer, before: Conversation): Request | undefined {
+  const { pending } = before;
+  if (pending === undefined || answered.reply.kind === 'question') return undefined;
+  if (request.kind === 'set_units' && pending.holes[0] === 'units') return pending.request;
+  if (answered.reply.kind !== 'gauge') return undefined;
+  return pending.holes[0] === 'gauge' ? pending.request : pending.next;
+}
+
+/** A plan asked for after a record that raised a question waits for the answer; it is taken off the queue. */
+function waiting(talk: Conversation, queue: Meaning[]): Conversation {
+  const [next] = queue;
+  if (next?.kind !== 'plan' || talk.pending === undefined) return talk;
+  queue.shift();
+  return { ...talk, pending: { ...talk.pending, next } };
+}

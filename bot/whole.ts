@@ -1,0 +1,91 @@
+import { pieceById } from '../core/index.js';
+import type { Conversation } from './conversation.js';
+import { inUnits } from './language/lengths.js';
+import type { Bench, Edit, Meaning, PlanAsk, Request, Value } from './request.js';
+import type { Units } from './store/ports.js';
+
+/**
+ * A meaning made whole by the talk it stands in: an edit joins the plan it changes, an answer fills the hole it was
+ * asked for, a pick becomes what was offered. Pure; the talk is not changed.
+ */
+export function whole(meaning: Meaning, talk: Conversation, units: Units | undefined): Request {
+  switch (meaning.kind) {
+    case 'change':
+      return changed(meaning.edit, talk);
+    case 'reply':
+      return filled(meaning.value, talk, units);
+    case 'pick':
+      return picked(meaning, talk);
+    default:
+      return meaning;
+  }
+}
+
+/** The plan ask that a follow-up changes: the one waiting, else the last. */
+const subjectOf = (talk: Conversation): PlanAsk | undefined =>
+  talk.pending?.request.kind === 'plan' ? talk.pending.request.ask : talk.subject;
+
+function changed(edit: Edit, talk: Conversation): Request {
+  const subject = subjectOf(talk);
+  if (subject === undefined) return { kind: 'unread', why: 'nothing', words: '' };
+  const values = withoutRivals(subject, edit);
+  for (const [id, value] of Object.entries(edit.values)) {
+    if (value === null) delete values[id];
+    else values[id] = withHalfWidth(value, subject.values[id]);
+  }
+  const ask: PlanAsk = {
+    ...subject,
+    values,
+    copies: edit.copies ?? subject.copies,
+    on: rebenched(subject.on, edit.on),
+    due: edit.due ?? subject.due,
+  };
+  return { kind: 'plan', ask, follows: talk.pending === undefined };
+}
+
+/** Another machine brings its own needles. */
+function rebenched(before: Bench, edit: Bench): Bench {
+  const { machine, needles, ...yarn } = before;
+  const kept = edit.machine === undefined && edit.needles === undefined ? { machine, needles } : {};
+  return { ...yarn, ...kept, ...edit };
+}
+
+/** Setting one of a group of which one is needed removes the others, unless both were set at once. */
+function withoutRivals(subject: PlanAsk, edit: Edit): Record<string, Value> {
+  const piece = pieceById(subject.piece ?? '');
+  const set = Object.keys(edit.values).filter((id) => edit.values[id] !== null);
+  const rivals = (piece?.needs ?? []).flatMap((group) => (group.some((id) => set.includes(id)) ? group : []));
+  return Object.fromEntries(Object.entries(subject.values).filter(([id]) => !rivals.includes(id) || set.includes(id)));
+}
+
+/** "Make it 12" keeps the half-width last stated. */
+function withHalfWidth(value: Value, before: Value | undefined): Value {
+  if (value.is !== 'length' || before?.is !== 'window') return value;
+  const half = (before.hiMm - before.loMm) / 2;
+  const { mm, ...rest } = value;
+  return { ...rest, is: 'window', loMm: mm - half, hiMm: mm + half };
+}
+
+function filled(value: Value, talk: Conversation, units: Units | undefined): Request {
+  const { pending } = talk;
+  const hole = pending?.holes[0];
+  if (pending === undefined || hole === undefined) return { kind: 'unread', why: 'nothing', words: value.said ?? '' };
+  const { request } = pending;
+  if (request.kind === 'plan' && hole !== 'gauge' && hole !== 'piece' && hole !== 'units') {
+    return { kind: 'plan', ask: { ...request.ask, values: { ...request.ask.values, [hole]: inUnits(value, units) } } };
+  }
+  if (request.kind === 'record_gauge' && hole === 'length' && request.gauge.rows !== undefined) {
+    const rows = { ...request.gauge.rows, over: inUnits(value, units) };
+    return { kind: 'record_gauge', gauge: { ...request.gauge, rows } };
+  }
+  if (request.kind === 'record_gauge' && hole === 'needles' && (value.is === 'bare' || value.assumed !== undefined)) {
+    const needles = Number.parseFloat(value.said ?? '');
+    return { kind: 'record_gauge', gauge: { ...request.gauge, on: { ...request.gauge.on, needles } } };
+  }
+  return { kind: 'unread', why: 'nothing', words: value.said ?? '' };
+}
+
+function picked(pick: Meaning & { kind: 'pick' }, talk: Conversation): Request {
+  const offer = pick.turn === undefined ? talk.offered.at(-1) : talk.offered.find(({ turn }) => turn === pick.turn);
+  return offer?.choices[pick.index] ?? { kind: 'unread', why: 'expired', words: '' };
+}
