@@ -1,0 +1,57 @@
+import type { Address, Body, OutboxRow } from '../store/ports.js';
+
+type Message = Body & { channel: string; thread_ts?: string | undefined };
+type Plain = { mrkdwn: false; unfurl_links: false; unfurl_media: false };
+
+/** What the sender needs of Slack's Web API client. */
+export type Posts = {
+  chat: {
+    postMessage(message: Message & Plain): Promise<{ ts?: string | undefined }>;
+    postEphemeral(message: Message & { user: string }): Promise<unknown>;
+  };
+};
+
+/** Posts one card; resolves with its Slack timestamp where Slack tells one, and rejects when it was not posted. */
+export type Sender = (row: OutboxRow) => Promise<string | undefined>;
+
+class ResponseUrlError extends Error {
+  constructor(
+    readonly statusCode: number,
+    readonly retryAfter: number | undefined,
+  ) {
+    super(`the response url answered ${statusCode}`);
+  }
+}
+
+const TIMEOUT_MS = 10_000;
+
+export function sender(posts: Posts): Sender {
+  return ({ address, body }) => sent(address, { ...body, text: escaped(body.text) }, posts);
+}
+
+async function sent(address: Address, body: Body, { chat }: Posts): Promise<string | undefined> {
+  if (address.to === 'response') return respond(address.url, body);
+  const message = { ...body, channel: address.channel, thread_ts: address.threadTs };
+  if (address.to === 'ephemeral') {
+    await chat.postEphemeral({ ...message, user: address.user });
+    return undefined;
+  }
+  const posted = await chat.postMessage({ ...message, mrkdwn: false, unfurl_links: false, unfurl_media: false });
+  return posted.ts;
+}
+
+async function respond(url: string, body: Body): Promise<undefined> {
+  const response = await fetch(url, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json; charset=utf-8' },
+    body: JSON.stringify({ response_type: 'ephemeral', replace_original: false, ...body }),
+    signal: AbortSignal.timeout(TIMEOUT_MS),
+  });
+  await response.arrayBuffer();
+  if (response.ok) return undefined;
+  const retryAfter = Number.parseInt(response.headers.get('retry-after') ?? '', 10);
+  throw new ResponseUrlError(response.status, Number.isNaN(retryAfter) ? undefined : retryAfter);
+}
+
+/** Slack reads `<!channel>` in the text of a message as a ping even when formatting is off. */
+const escaped = (text: string): string => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');

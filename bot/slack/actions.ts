@@ -1,0 +1,59 @@
+import type { BlockAction, BlockElementAction } from '@slack/bolt';
+import { z } from 'zod';
+import type { Turn } from '../turn.js';
+import type { Door, SlackApp } from './door.js';
+import { postPlace } from './place.js';
+
+const Picked = z.object({ turn: z.string(), index: z.number().int() });
+type Picked = z.infer<typeof Picked>;
+
+/** Names no offer, so that the desk tells the presser kindly that this button leads nowhere any more. */
+const GONE: Picked = { turn: '', index: -1 };
+
+function picked(action: BlockElementAction): Picked {
+  if (action.type !== 'button' || !action.action_id.startsWith('pick.')) return GONE;
+  try {
+    return Picked.parse(JSON.parse(action.value ?? ''));
+  } catch {
+    return GONE;
+  }
+}
+
+/** The place is that of the card pressed. Outside a direct message the presser alone sees the answer. */
+function pressPlace(body: BlockAction, channel: string): Pick<Turn, 'place' | 'address'> {
+  const threadTs: string | undefined = body.container.thread_ts ?? body.message?.thread_ts;
+  const isEphemeral: boolean = body.container.is_ephemeral ?? false;
+  const isDirect = channel.startsWith('D');
+  if (isDirect && !isEphemeral) return postPlace(channel, threadTs);
+  return {
+    place:
+      isEphemeral && threadTs === undefined
+        ? `command:${channel}`
+        : postPlace(channel, threadTs ?? body.container.message_ts).place,
+    address: { to: 'response', url: body.response_url },
+  };
+}
+
+/** The turn of a pressed button, or undefined when it stands in no channel. */
+export function pressTurn(body: BlockAction, slackTeamId: string, at: number): Turn | undefined {
+  const action = body.actions[0];
+  const channel: string | undefined = body.channel?.id ?? body.container.channel_id;
+  if (action === undefined || channel === undefined) return undefined;
+  return {
+    key: `action:${action.action_id}:${action.action_ts}`,
+    slackTeamId,
+    ...pressPlace(body, channel),
+    user: { slackUserId: body.user.id, name: body.user.username || body.user.name || body.user.id },
+    at,
+    input: { pick: picked(action) },
+  };
+}
+
+export function hearActions(app: SlackApp, door: Door): void {
+  app.action<BlockAction>({ type: 'block_actions' }, async ({ body, context, ack }) => {
+    const turn = pressTurn(body, context.teamId, door.now());
+    if (turn !== undefined) await door.taken(turn);
+    await ack();
+    door.wake();
+  });
+}

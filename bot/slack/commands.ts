@@ -1,0 +1,43 @@
+import type { SlashCommand } from '@slack/bolt';
+import type { Turn } from '../turn.js';
+import type { Door, SlackApp } from './door.js';
+import { plainText } from './plain-text.js';
+
+export const commandNames = ['/rows', '/gauge', '/walewright'] as const;
+
+const APOLOGY = 'That went wrong on my side; nothing was stored. Please say it again in a minute.';
+
+const whisper = (text: string) => ({ response_type: 'ephemeral' as const, text });
+
+/** The turn of a slash command, or undefined for a command that is not ours. */
+export function commandTurn(said: SlashCommand, slackTeamId: string, at: number): Turn | undefined {
+  const command = commandNames.find((name) => name === said.command);
+  return (
+    command && {
+      key: `command:${said.trigger_id}`,
+      slackTeamId,
+      place: `command:${said.channel_id}`,
+      user: { slackUserId: said.user_id, name: said.user_name || said.user_id },
+      at,
+      input: { text: plainText(said.text) },
+      command,
+      address: { to: 'response', url: said.response_url },
+    }
+  );
+}
+
+/** Slack never sends a command twice, so that a store that is down must be told of in the acknowledgement. */
+export function hearCommands(app: SlackApp, door: Door): void {
+  app.command(/^/, async ({ command, context, ack }) => {
+    const turn = commandTurn(command, context.teamId, door.now());
+    if (turn === undefined) return ack(whisper(`I answer to ${commandNames.join(', ')}.`));
+    try {
+      await door.taken(turn);
+    } catch (error) {
+      door.log.error({ key: turn.key, error: String(error) }, 'command not stored');
+      return ack(whisper(APOLOGY));
+    }
+    await ack();
+    door.wake();
+  });
+}

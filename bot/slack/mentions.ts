@@ -1,0 +1,22 @@
+import type { Door, SlackApp } from './door.js';
+import { postPlace } from './place.js';
+import { plainText } from './plain-text.js';
+
+export const mentionEvent = 'app_mention';
+
+/** A mention in a channel, answered in its thread. Other bots are never answered. */
+export function hearMentions(app: SlackApp, door: Door): void {
+  app.event(mentionEvent, async ({ event, body, context }) => {
+    if (event.bot_id !== undefined || event.user === undefined) return;
+    await door.taken({
+      key: `event:${body.event_id}`,
+      slackTeamId: context.teamId,
+      ...postPlace(event.channel, event.thread_ts ?? event.ts),
+      // Events carry no name; the store keeps the one that a command brought.
+      user: { slackUserId: event.user, name: '' },
+      at: door.now(),
+      input: { text: plainText(event.text, context.botUserId) },
+    });
+    door.wake();
+  });
+}

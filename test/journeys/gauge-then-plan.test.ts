@@ -1,0 +1,50 @@
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { taken } from '../../bot/turn.js';
+import { type Journey, journey } from './harness.js';
+import { command, DIRECT, directMessage, press, RESPONSE_URL } from './payloads.js';
+
+let bot: Journey;
+beforeEach(async () => {
+  bot = await journey(taken);
+});
+afterEach(() => bot.close());
+
+async function answerTo(text: string) {
+  const post = bot.api.expects('chat.postMessage');
+  expect(await bot.send(directMessage(text))).toEqual({ status: 200, text: '' });
+  await bot.settled();
+  return post;
+}
+
+test('a maker who gives a gauge and then a size in a direct message is told the rows', async () => {
+  const recorded = await answerTo('110 rows in 22 in, 46 needles, 6 3/4 in flat');
+  expect(recorded).toMatchObject({ channel: DIRECT, text: expect.stringMatching(/^Recorded/) });
+  const plan = await answerTo('rows for a pouch 10.5 to 11 in wide');
+  expect(plan.text).toContain('Knit 106 rows');
+  expect(JSON.stringify(plan.blocks)).toContain('Knit 106');
+});
+
+test('a gauge given in a direct message serves a command in a channel', async () => {
+  await answerTo('110 rows in 22 in, 46 needles, 6 3/4 in flat');
+  const answer = bot.api.expectsResponse(RESPONSE_URL);
+  await bot.send(command('/rows', 'pouch 10.5 to 11 in wide'));
+  expect((await answer).text).toContain('Knit 106 rows');
+});
+
+test('the first button of a plan does what it says, for the one who presses it', async () => {
+  await answerTo('110 rows in 22 in, 46 needles, 6 3/4 in flat');
+  const plan = await answerTo('rows for a pouch 10.5 to 11 in wide');
+  const actions = (plan.blocks as { type: string; elements: { action_id: string; value: string }[] }[]).find(
+    ({ type }) => type === 'actions',
+  );
+  const button = actions?.elements[0];
+  const post = bot.api.expects('chat.postMessage');
+  await bot.send(press({ channel: DIRECT, actionId: button?.action_id ?? '', value: button?.value ?? '' }));
+  expect((await post).text).toMatch(/^1\. /m);
+});
+
+test('a button that leads nowhere is answered in words', async () => {
+  const answer = bot.api.expectsResponse(RESPONSE_URL);
+  await bot.send(press({ actionId: 'else.0' }));
+  expect((await answer).text).toMatch(/\w/);
+});
