@@ -27,8 +27,9 @@ export const Conversation = z.object({
       until: z.number().default(0),
     })
     .optional(),
+  /** What cards offered, by turn. `named` ones were numbered in words, so that "the first" can pick them. */
   offered: z
-    .array(z.object({ turn: z.string(), choices: z.array(Request) }))
+    .array(z.object({ turn: z.string(), named: z.boolean(), choices: z.array(Request) }))
     .max(20)
     .default([]),
   changes: z.array(Change).max(20).default([]),

@@ -27,7 +27,7 @@ export const PlanAsk = z.object({
   copies: z.number().int().min(1).max(500).default(1),
   values: z.record(z.string(), Value).default({}),
   on: Bench.default({}),
-  focus: z.array(z.enum(['rows', 'needles', 'yarn', 'steps', 'closure'])).default([]),
+  focus: z.array(z.enum(['rows', 'needles', 'yarn', 'steps'])).default([]),
   due: z.object({ day: z.string(), said: z.string() }).optional(),
   /** The maker's words for the sizes, kept while the piece is not known and so cannot be asked what they mean. */
   words: z.string().optional(),

@@ -127,7 +127,10 @@ async function answeredIn(
 
   const replies = exchanges.map(({ reply }) => reply);
   const choices = replies.at(-1)?.offers.map(({ request }) => request) ?? [];
-  if (choices.length > 0) talk = { ...talk, offered: [...talk.offered, { turn: id, choices }].slice(-20) };
+  if (choices.length > 0) {
+    const named = ['problem', 'question'].includes(replies.at(-1)?.kind ?? '');
+    talk = { ...talk, offered: [...talk.offered, { turn: id, named, choices }].slice(-20) };
+  }
   await bound.conversations.keep(turn.place, maker.id, talk, turn.at + rememberedMs(turn.place));
 
   const printing: Printing = { units: maker.units ?? unitsIn(turn.input) ?? 'in' };

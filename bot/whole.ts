@@ -86,6 +86,9 @@ function filled(value: Value, talk: Conversation, units: Units | undefined): Req
 }
 
 function picked(pick: Meaning & { kind: 'pick' }, talk: Conversation): Request {
-  const offer = pick.turn === undefined ? talk.offered.at(-1) : talk.offered.find(({ turn }) => turn === pick.turn);
+  const offer =
+    pick.turn === undefined
+      ? talk.offered.findLast(({ named }) => named)
+      : talk.offered.find(({ turn }) => turn === pick.turn);
   return offer?.choices[pick.index] ?? { kind: 'unread', why: 'expired', words: '' };
 }

@@ -2,9 +2,7 @@ import type { Trait } from './piece.js';
 import { say, type Words } from './words.js';
 
 const whenever: Record<Trait, Words> = {
-  worn_by_child: say`Cords, straps and long loops can catch or tighten: keep them short near children.`,
   small_parts: say`Small parts such as rings and closure pulls are not for children under three.`,
-  strap: say`Test straps and rings with twice the load they will carry, and look at the seam afterwards.`,
 };
 
 const always: readonly Words[] = [

@@ -37,8 +37,11 @@ export type Dimension = Measure & {
   window?: Window | undefined;
 };
 
-/** The fabric in hand when layouts are chosen: needles in the tube and expected spacings. */
-export type Fabric = { needles: number | undefined; rowMm: number; stitchMm: number | undefined };
+/** The fabric in hand when layouts are chosen: needles in the tube, and the stitch width expected round and flat. */
+export type Fabric = {
+  needles: number | undefined;
+  stitchMm: Readonly<Record<Layout['form'], number | undefined>>;
+};
 
 /** A way to lay the piece on the machine. A flat layout works on `needles` of its own choosing. */
 export type Layout = {
@@ -84,7 +87,7 @@ export type Step = {
 export type Notion = { id: string; say: Words; count: number };
 
 /** What a piece is, for the cautions that go with it. */
-export type Trait = 'small_parts' | 'strap' | 'worn_by_child';
+export type Trait = 'small_parts';
 
 /** A piece with its counts settled: what steps, notions and traits are made from. */
 export type Made<A extends Asks> = {
@@ -100,8 +103,6 @@ export type Made<A extends Asks> = {
   /** Yarn in one stitch, in mm; undefined until the stitch width is known. */
   loopMm: number | undefined;
   measureAtRow: number | undefined;
-  /** Expected finished size by dimension id, in mm. */
-  sizeMm: Readonly<Record<string, number>>;
 };
 
 /** The contract of a kind of piece: all that shared code and the bot need of it, as data and pure functions. */

@@ -1,14 +1,14 @@
 import { cautions } from './cautions.js';
 import { checked } from './checked.js';
 import { widened } from './gauge/estimate.js';
-import { type Gauge, gauge } from './gauge/gauge.js';
+import { type Gauge, gauge, spacingMm } from './gauge/gauge.js';
 import type { Measurement } from './gauge/measurement.js';
 import type { Setting } from './gauge/states.js';
 import type { Given } from './given.js';
-import type { Asks, Dimension, Layout, Made, Notion, Piece, Step } from './piece.js';
-import { done, type Offer, type Outcome, type Problem, refused } from './problems.js';
+import type { Asks, Layout, Made, Notion, Piece, Step } from './piece.js';
+import { outOfReach, type PlannedSize, plannedSize, shortfall } from './planned-size.js';
+import { done, type Outcome, refused } from './problems.js';
 import { type Checkpoint, checkpoint } from './sizing/checkpoint.js';
-import { type NeedleDimension, needleDimension } from './sizing/needles.js';
 import { type RowChoice, rowsFor, type Window } from './sizing/rows.js';
 import { length, say, type Words } from './words.js';
 import { loopLengthMm } from './yarn/loop.js';
@@ -16,12 +16,6 @@ import { type YarnNeed, yarnNeed } from './yarn/need.js';
 
 /** Changes whenever the same ask and measurements could come to other numbers; stored with each plan. */
 export const ENGINE = '1';
-
-/** One finished dimension. `expectedMm` is undefined while the needles or the stitch width are not known. */
-export type PlannedSize = Pick<Dimension, 'id' | 'figure' | 'label' | 'adjective' | 'axis'> & {
-  expectedMm: number | undefined;
-  across?: NeedleDimension | undefined;
-};
 
 /** The one document that cards, drawings and sheets read. All lengths in mm, yarn in metres. */
 export type Plan = {
@@ -61,8 +55,6 @@ export type PlanInput = {
 
 /** The finished size is meant at rest unless said. */
 const FINISHED = 'rested';
-/** A change of stitch width beyond this share is not reached by tension. From memory. */
-const TENSION_REACH = 0.1;
 
 /**
  * Returns the plan that the maker's own measurements support for a piece, or every problem with it.
@@ -73,27 +65,33 @@ export function plan(input: PlanInput): Outcome<Plan> {
   const { piece } = input;
   const asked = checked(piece, input.values);
   if (!asked.ok) return asked;
-  const roundGauge = gaugeIn(ROUND, input);
-  if (roundGauge.row === undefined) return refused({ code: 'no_row_gauge' });
+  const gauges: Gauges = { round: gaugeIn('round', input), flat: gaugeIn('flat', input) };
+  if (gauges.round.row === undefined) return refused({ code: 'no_row_gauge' });
 
   const layouts = piece.layouts(asked.value.asked, {
     needles: input.needles,
-    rowMm: Math.exp(roundGauge.row.mu),
-    stitchMm: roundGauge.stitch && Math.exp(roundGauge.stitch.mu),
+    stitchMm: { round: stitchOf(gauges.round), flat: stitchOf(gauges.flat) },
   });
   if (!layouts.ok) return layouts;
   const layout = layouts.value[0];
   if (layout === undefined) throw new Error(`${piece.id} offers no layout`);
-  return laidOut(input, asked.value, layout);
+  return laidOut(input, asked.value, layout, gauges[layout.form]);
 }
 
 /** Two machines may differ in the same yarn by about this share. From memory. */
 const MACHINE_VARIANCE = 0.03 ** 2;
 
-const ROUND: Setting = { state: FINISHED, form: 'tube' };
+type Gauges = Record<Layout['form'], Gauge>;
 
-function gaugeIn(target: Setting, { measurements, borrowedFrom }: PlanInput): Gauge {
-  const own = gauge(measurements, target);
+const SETTINGS: Record<Layout['form'], Setting> = {
+  round: { state: FINISHED, form: 'tube' },
+  flat: { state: FINISHED, form: 'panel' },
+};
+
+const stitchOf = ({ stitch }: Gauge) => stitch && spacingMm(stitch);
+
+function gaugeIn(form: Layout['form'], { measurements, borrowedFrom }: PlanInput): Gauge {
+  const own = gauge(measurements, SETTINGS[form]);
   if (borrowedFrom === undefined) return own;
   const { row, stitch } = own;
   return { ...own, row: row && widened(row, MACHINE_VARIANCE), stitch: stitch && widened(stitch, MACHINE_VARIANCE) };
@@ -103,10 +101,10 @@ function laidOut(
   input: PlanInput,
   { asked, toleranced }: { asked: Made<Asks>['asked']; toleranced: readonly string[] },
   layout: Layout,
+  { row, stitch }: Gauge,
 ): Outcome<Plan> {
   const { piece, measurements, pieces } = input;
-  const target: Setting = { state: FINISHED, form: layout.form === 'flat' ? 'panel' : 'tube' };
-  const { row, stitch } = gaugeIn(target, input);
+  const target = SETTINGS[layout.form];
   const solved = layout.dimensions.find((d) => d.axis === 'rows' && d.window !== undefined);
   if (row === undefined || solved?.window === undefined) throw new Error(`${piece.id} has no window to solve`);
   if (solved.window.loMm <= solved.fixedMm) {
@@ -115,13 +113,13 @@ function laidOut(
 
   const needles = layout.needles ?? input.needles;
   const landing = rowsFor(solved.window, solved, row);
-  const sizes = layout.dimensions.map((d) => plannedSize(d, landing, needles, stitch));
+  const sizes = layout.dimensions.map((d) => plannedSize(d, landing.expectedMm, needles, stitch));
   const unreachable = sizes.flatMap((size) => outOfReach(input, size, needles));
   if (unreachable.length > 0) return refused(...unreachable);
 
   const onMachine = { ...target, state: 'hanging' as const };
   const measureAt = checkpoint(solved.window, solved, landing.rowsInPiece, row, onMachine, target);
-  const made = settledCounts({ asked, layout, needles, landing, row, stitch, sizes, measureAt });
+  const made = settledCounts({ asked, layout, needles, landing, row, stitch, measureAt });
   const steps = piece.steps(made);
   return done({
     piece: piece.id,
@@ -156,18 +154,6 @@ function laidOut(
   });
 }
 
-function plannedSize(
-  dimension: Dimension,
-  landing: RowChoice,
-  needles: number | undefined,
-  stitch: Gauge['stitch'],
-): PlannedSize {
-  const { id, figure, label, adjective, axis } = dimension;
-  if (axis === 'rows') return { id, figure, label, adjective, axis, expectedMm: landing.expectedMm };
-  const across = needles && stitch ? needleDimension(dimension, needles, stitch, dimension.window) : undefined;
-  return { id, figure, label, adjective, axis, expectedMm: across?.expectedMm, across };
-}
-
 function settledCounts(parts: {
   asked: Made<Asks>['asked'];
   layout: Layout;
@@ -175,12 +161,11 @@ function settledCounts(parts: {
   landing: RowChoice;
   row: NonNullable<Gauge['row']>;
   stitch: Gauge['stitch'];
-  sizes: readonly PlannedSize[];
   measureAt: Checkpoint | undefined;
 }): Made<Asks> {
-  const { asked, layout, needles, landing, row, stitch, sizes, measureAt } = parts;
-  const rowMm = Math.exp(row.mu);
-  const stitchMm = stitch && Math.exp(stitch.mu);
+  const { asked, layout, needles, landing, row, stitch, measureAt } = parts;
+  const rowMm = spacingMm(row);
+  const stitchMm = stitch && spacingMm(stitch);
   return {
     asked,
     layout,
@@ -192,44 +177,7 @@ function settledCounts(parts: {
     stitchMm,
     loopMm: stitchMm && loopLengthMm(stitchMm, rowMm, FINISHED),
     measureAtRow: measureAt?.row,
-    sizeMm: Object.fromEntries(sizes.flatMap((s) => (s.expectedMm === undefined ? [] : [[s.id, s.expectedMm]]))),
   };
-}
-
-function outOfReach(input: PlanInput, { id, label, across }: PlannedSize, needles: number | undefined): Problem[] {
-  const asked = across?.asked;
-  if (!asked || !needles || asked.inside || Math.abs(asked.stitchChange) <= TENSION_REACH) return [];
-  return [
-    {
-      code: 'needles_set_it',
-      field: { id, label },
-      expectedMm: across.expectedMm,
-      window: asked.window,
-      needles,
-      needlesWanted: asked.needlesWanted,
-      stitchChange: asked.stitchChange,
-      offers: asTheNeedlesMakeIt(input, id, across.expectedMm),
-    },
-  ];
-}
-
-/** The size left out, or, where the piece needs it, set to what the needles make: whichever the piece takes. */
-function asTheNeedlesMakeIt({ piece, values }: PlanInput, id: string, expectedMm: number): Offer[] {
-  const { [id]: asked, ...others } = values;
-  const label = say`take it ${length(expectedMm)}`;
-  const made: Given = { is: 'length', mm: expectedMm };
-  if (checked(piece, others).ok) return [{ label, edit: { [id]: null } }];
-  return checked(piece, { ...others, [id]: made }).ok ? [{ label, edit: { [id]: made } }] : [];
-}
-
-function shortfall({ label, across }: PlannedSize): Words[] {
-  const asked = across?.asked;
-  if (!asked || asked.inside) return [];
-  const change = Math.round(Math.abs(asked.stitchChange) * 100);
-  const way = asked.stitchChange > 0 ? say`looser` : say`tighter`;
-  return [
-    say`${label}: about ${length(across.expectedMm)}, outside what you asked for. Rows cannot change that; about ${asked.needlesWanted} needles would, or stitches ${Math.max(1, change)}% ${way}.`,
-  ];
 }
 
 const tolerances = (layout: Layout, toleranced: readonly string[]): Words[] =>

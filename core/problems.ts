@@ -32,8 +32,7 @@ export type Problem =
       offers: readonly Offer[];
     }
   | { code: 'no_row_gauge' }
-  | { code: 'no_stitch_gauge'; field: FieldName }
-  | { code: 'no_needles'; field: FieldName };
+  | { code: 'no_stitch_gauge'; field: FieldName };
 
 export type Outcome<T> = { ok: true; value: T } | { ok: false; problems: readonly Problem[] };
 

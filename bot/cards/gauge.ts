@@ -3,7 +3,7 @@ import { benchName } from '../desk/names.js';
 import type { GaugeUsed, ReplyOf } from '../reply.js';
 import { type Card, plainCard } from './card.js';
 import { printedChance } from './chance.js';
-import { capital, counted, joined, rates, surenessOf } from './names.js';
+import { AN_EXAMPLE, capital, counted, joined, rates, surenessOf } from './names.js';
 
 const PRIVATE = 'Only you can see your gauge until you share it.';
 
@@ -28,7 +28,7 @@ export function gaugeCard(reply: ReplyOf<'gauge'>, printing: Printing): Card {
     ],
     offers: reply.offers,
     foot: [PRIVATE],
-    sayings: ['undo', 'my gauge', 'rows for a pouch 11 in wide'],
+    sayings: ['undo', 'my gauge', AN_EXAMPLE],
   });
 }
 
@@ -73,6 +73,6 @@ export function gaugesCard({ gauges, offers }: ReplyOf<'gauges'>, printing: Prin
     },
     offers,
     foot: ['Surest first. Only you can see this list.'],
-    sayings: ['rows for a pouch 11 in wide', 'undo'],
+    sayings: [AN_EXAMPLE, 'undo'],
   });
 }

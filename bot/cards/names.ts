@@ -1,4 +1,4 @@
-import { type Printing, pieceById, printedRate, spacingMm, sureness } from '../../core/index.js';
+import { type Printing, pieces, printedRate, spacingMm, sureness } from '../../core/index.js';
 import { benchName } from '../desk/names.js';
 import type { GaugeUsed } from '../reply.js';
 
@@ -29,5 +29,5 @@ export const surenessOf = ({ gauge }: GaugeUsed): string => {
   return estimate === undefined ? 'rough' : sureness(estimate);
 };
 
-export const labelOf = (pieceId: string | undefined): string =>
-  pieceById(pieceId ?? '')?.label.toLowerCase() ?? 'piece';
+/** A request that can be typed as it stands: the example of the first kind of piece. */
+export const AN_EXAMPLE = pieces[0]?.example ?? 'help';

@@ -1,7 +1,6 @@
 import {
   type Plan,
   type Printing,
-  plainNumber,
   printed,
   printedLength,
   printedOthers,
@@ -22,9 +21,12 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
   const measureFirst = plan.landing.chance < LIKELY && plan.checkpoint !== undefined;
   const on = plan.needles === undefined ? '' : ` on ${counted(plan.needles, 'needle')}`;
   const at = measureFirst ? `, and measure at row ${plan.checkpoint?.row}` : '';
-  return plainCard(`Knit ${counted(plan.rows, 'row')}${on}${at}`, {
+  const knit = `Knit ${counted(plan.rows, 'row')}${on}${at}`;
+  const yarnFirst = ask.focus.includes('yarn') && !ask.focus.includes('rows') ? yarnLead(plan, printing) : undefined;
+  return plainCard(yarnFirst ?? knit, {
     kept: true,
     body: [
+      ...(yarnFirst === undefined ? [] : [`${knit}.`]),
       ...(changed.length === 0 ? [] : [`Changed: ${changed.map((words) => printed(words, printing)).join('; ')}.`]),
       ...plan.shortfalls.map((words) => printed(words, printing)),
       sizeLine(plan, printing),
@@ -44,9 +46,15 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
     ],
     offers: reply.offers,
     foot: [gaugeName(reply.gauge)],
-    sayings: ['steps', 'my gauge', 'undo'].slice(0, 2).concat(resize(plan, printing)),
+    steps: ask.focus.includes('steps') ? plan.steps.map(({ say }) => printed(say, printing)) : [],
+    sayings: ['steps', 'my gauge', ...resize(plan, printing)],
   });
 }
+
+/** The yarn first, for a maker who asked for it and not for rows. */
+const yarnLead = ({ yarn, pieces, label }: Plan, { units }: Printing): string | undefined =>
+  yarn &&
+  `About ${printedYarn(yarn.lengthM * pieces, units)} of yarn for ${pieces === 1 ? `one ${label.toLowerCase()}` : `${pieces} of them`}`;
 
 /** A follow-up that makes it a little larger, in the maker's unit. */
 function resize(plan: Plan, { units }: Printing): string[] {
@@ -142,10 +150,3 @@ export function stepsCard({ plan, rowsBefore }: ReplyOf<'steps'>, printing: Prin
     sayings: ['my gauge', ...resize(plan, printing)],
   });
 }
-
-export const finishedFigures = (plan: Plan): Record<string, number> =>
-  Object.fromEntries(
-    plan.sizes.flatMap(({ figure, expectedMm }) =>
-      expectedMm === undefined ? [] : [[figure, Number(plainNumber(expectedMm, 3))]],
-    ),
-  );

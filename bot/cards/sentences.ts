@@ -8,7 +8,7 @@ import {
   type Window,
 } from '../../core/index.js';
 import type { AnyProblem } from '../reply.js';
-import { joined } from './names.js';
+import { AN_EXAMPLE, joined } from './names.js';
 
 /** A problem in words: what field, what was read, what is allowed, and the one next step. */
 export type Sentence = { lead: string; body: readonly string[]; sayings: readonly string[] };
@@ -72,7 +72,7 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
       ]);
     case 'ring_too_big':
       return sentence(
-        `A ring of ${long(problem.ringMm)} is too big for a pouch ${long(problem.heightMm)} tall`,
+        `A ring of ${long(problem.ringMm)} is too big for a piece ${long(problem.heightMm)} tall`,
         ['Keep a ring under a third of the height.'],
         ['no rings'],
       );
@@ -100,12 +100,6 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
         `${problem.field.label}: I have no stitch width of yours`,
         ['Tell me the needles and flat width of a tube you measured.'],
         ['46 needles, 6 3/4 in flat'],
-      );
-    case 'no_needles':
-      return sentence(
-        `${problem.field.label}: I need the needles of your machine`,
-        ['Say how many it has.'],
-        ['46 needles'],
       );
     case 'unread':
       return unreadSentence(problem);
@@ -147,7 +141,7 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
       return sentence(
         'There is no plan here yet',
         ['Tell me a piece and its size, and I will work out the rows.'],
-        ['rows for a pouch 11 in wide'],
+        [AN_EXAMPLE],
       );
   }
 }
@@ -171,7 +165,7 @@ function givenWords(given: Given, printing: Printing): string {
   }
 }
 
-const TRY = ['rows for a pouch 11 in wide', '110 rows in 22 in, 46 needles, 6 3/4 flat', 'help'];
+const TRY = [AN_EXAMPLE, '110 rows in 22 in, 46 needles, 6 3/4 flat', 'help'];
 
 function unreadSentence({ why, words }: AnyProblem & { code: 'unread' }): Sentence {
   switch (why) {

@@ -14,19 +14,21 @@ const CUES: Record<string, 'day' | 'ready_before'> = {
 
 /**
  * Reads the first date that follows a cue word. `by`, `due` and `until` mean that day; `for`, `on` and `before` an
- * event, for which the piece is ready the day before.
+ * event, for which the piece is ready the day before, or today for an event today.
  * @param now the instant of the message, in ms; @param zone the maker's time zone, an IANA name
  */
 export function dueReader(now: number, zone: string): (text: string) => DueDate | undefined {
   const today = Temporal.Instant.fromEpochMilliseconds(now).toZonedDateTimeISO(zone).toPlainDate();
   return (text) => {
-    for (const cue of text.matchAll(/\b(by|due|until|before|for|on)\b(?:\s+the\b)?/gi)) {
+    for (const cue of text.matchAll(/\b(by|due|until|before|for|on)\b:?(?:\s+the\b)?/gi)) {
       const from = cue.index + cue[0].length;
       const rest = text.slice(from);
       const found = casual.parse(rest, new Date(today.year, today.month - 1, today.day, 12), { forwardDate: true })[0];
       if (found === undefined || rest.slice(0, found.index).trim() !== '') continue;
       const date = plainDate(found.start);
-      const day = CUES[cue[1]?.toLowerCase() ?? ''] === 'day' ? date : date.subtract({ days: 1 });
+      if (isSize(text.slice(0, cue.index), found.text)) continue;
+      const isDay = CUES[cue[1]?.toLowerCase() ?? ''] === 'day' || date.equals(today);
+      const day = isDay ? date : date.subtract({ days: 1 });
       const end = from + found.index + found.text.length;
       return {
         day: day.toString(),
@@ -39,6 +41,10 @@ export function dueReader(now: number, zone: string): (text: string) => DueDate 
     return undefined;
   };
 }
+
+/** `11 by 3/4`: a times sign and a fraction. */
+const isSize = (before: string, date: string): boolean =>
+  /^\d+\/\d+$/.test(date) && /[\d"”″½¼¾⅛⅜⅝⅞]\s*(?:in|inch|inches|cm|mm)?\s*$/i.test(before);
 
 const plainDate = (parsed: ParsedComponents): Temporal.PlainDate =>
   Temporal.PlainDate.from({

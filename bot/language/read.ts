@@ -1,6 +1,7 @@
 import type { Piece } from '../../core/index.js';
 import type { Bench, Meaning, PlanAsk, Request } from '../request.js';
 import type { Context, DueDate, Trace } from './context.js';
+import { joinedTokens } from './joined.js';
 import { type BareUnit, bareUnit, typedValue } from './lengths.js';
 import { nearWord } from './near.js';
 import { readBench } from './readers/bench.js';
@@ -10,15 +11,28 @@ import { readGauge } from './readers/gauge.js';
 import { readPiece } from './readers/pieces.js';
 import { shortRequest } from './readers/short.js';
 import { claimFieldWords, readSizes } from './readers/sizes.js';
-import { claim, freeQuantities, LEFT_OUT, quantityAtIndex, type Sheet, said, sheetOf, wordAt } from './sheet.js';
+import {
+  claim,
+  freeQuantities,
+  isFree,
+  LEFT_OUT,
+  quantityAtIndex,
+  type Sheet,
+  said,
+  saidBetween,
+  sheetOf,
+  wordAt,
+} from './sheet.js';
 import { type Token, tokenized } from './token.js';
-import { isKnownWord, PLAN_WORDS, TRADE_WORDS } from './vocabulary.js';
+import { COUNT_NOUNS, isKnownWord, mayBeTypo, PLAN_WORDS, TRADE_WORDS } from './vocabulary.js';
 
 export type Reading = { meanings: Meaning[]; trace: Trace };
 
 /** Longer texts than this are not requests. */
 const MOST_CHARACTERS = 4000;
 const MOST_TOKENS = 400;
+/** Words quoted back in a lead line. */
+const MOST_QUOTED = 50;
 
 /**
  * What a text means to this maker now, with a trace of how each part of it was used.
@@ -40,8 +54,10 @@ export function read(text: string, context: Context): Reading {
   const short = shortRequest(trimmed) ?? pickOf(trimmed, context);
   if (short !== undefined) return whole(short);
 
-  const due = context.due?.(trimmed);
-  const { tokens, mended } = mendedTokens(tokenized(blanked(trimmed, due)).slice(0, MOST_TOKENS), context);
+  const day = context.due?.(trimmed);
+  const due = day?.past ? undefined : day;
+  const dateless = blanked(trimmed, day);
+  const { tokens, mended } = mendedTokens(joinedTokens(dateless, tokenized(dateless)).slice(0, MOST_TOKENS), context);
   const mendedShort = mended.length > 0 ? shortRequest(wordsOf(tokens)) : undefined;
   if (mendedShort !== undefined) return { meanings: [mendedShort], trace: { tokens: [], mended, leftover: [] } };
   const sheet = sheetOf(trimmed, tokens);
@@ -50,18 +66,18 @@ export function read(text: string, context: Context): Reading {
     return read(`${context.held}, ${trimmed}`, { ...context, held: undefined, holes: [] });
   }
   const meanings = meaningsOf(sheet, context, due);
-  return { meanings, trace: { tokens: usesOf(sheet), mended, leftover: leftoverOf(sheet) } };
+  const leftover = [...leftoverOf(sheet), ...(day?.past ? [day.said] : [])];
+  return { meanings, trace: { tokens: usesOf(sheet), mended, leftover } };
 }
 
-/** `another one`, `this one`: no number. */
+/** `another one`, `the blue one`: no number, unless it counts rows or `one of them`. */
 function claimPronouns(sheet: Sheet): void {
   sheet.tokens.forEach((token, i) => {
     const one = token.is === 'quantity' && said(sheet, i).toLowerCase() === 'one';
-    if (one && POINTING.includes(wordAt(sheet, i - 1) ?? '')) claim(sheet, 'pronoun', i);
+    const next = wordAt(sheet, i + 1) ?? '';
+    if (one && next !== 'of' && COUNT_NOUNS[next] === undefined) claim(sheet, 'pronoun', i);
   });
 }
-
-const POINTING = ['another', 'this', 'that', 'the', 'same', 'last', 'next', 'new', 'first'];
 
 const whole = (meaning: Meaning): Reading => ({ meanings: [meaning], trace: { tokens: [], mended: [], leftover: [] } });
 
@@ -98,7 +114,7 @@ function mendedTokens(tokens: readonly Token[], context: Context): { tokens: Tok
   const trade = [...new Set([...TRADE_WORDS, ...pieceWords.filter((word) => !word.includes(' '))])];
   const mended: Trace['mended'] = [];
   const result = tokens.map((token) => {
-    if (token.is !== 'word' || isKnownWord(token.word) || own.has(token.word)) return token;
+    if (token.is !== 'word' || own.has(token.word) || !mayBeTypo(token.word)) return token;
     const near = nearWord(token.word, trade);
     if (near === undefined) return token;
     mended.push({ from: token.word, to: near });
@@ -123,7 +139,7 @@ function meaningsOf(sheet: Sheet, context: Context, due: DueDate | undefined): M
   const counted = piece !== undefined && gauge === undefined && named !== undefined && takesNeedles(piece);
   const panel = counted ? readSizes(sheet, piece, bare) : undefined;
   const on = readBench(sheet, context);
-  const records = gauge?.records ?? onlyNeedles(on, context, named?.piece);
+  const records = gauge?.records ?? onlyNeedles(on, context, intent || named !== undefined);
   const copies = readCopies(sheet, named?.piece);
   const record: Meaning[] = records.map((recorded) => ({ kind: 'record_gauge', gauge: { ...recorded, on } }));
 
@@ -134,8 +150,11 @@ function meaningsOf(sheet: Sheet, context: Context, due: DueDate | undefined): M
   const values = { ...choices, ...sizes.values };
   const sized = Object.keys(values).length > 0;
   if (intent || named) claimFieldWords(sheet, piece);
-  // "46 needles, 110 rows, the tube measures 22 in": the piece named is the one measured.
-  if (named !== undefined && record.length > 0 && !sized && !intent) return record;
+  if (named !== undefined && !intent) {
+    const measures = record.length > 0 || on.needles !== undefined || context.holes[0] === 'gauge';
+    const measured = measures && !isComplete(piece, values) ? measuredPiece(sheet, context, bare) : undefined;
+    if (measured !== undefined) return measured;
+  }
   if (named === undefined) {
     const answers = !sized && record.length > 0;
     const changes =
@@ -159,14 +178,33 @@ function meaningsOf(sheet: Sheet, context: Context, due: DueDate | undefined): M
   return [...record, { kind: 'plan', ask }];
 }
 
+/** True when a piece has every size it needs. */
+const isComplete = (piece: Piece, values: Record<string, unknown>): boolean =>
+  piece.needs.every((group) => group.some((id) => id in values));
+
+/** "46-needle tube, 110 rows, 22 in long, 6 3/4 wide": the piece named is the one measured, its width that of the tube. */
+function measuredPiece(sheet: Sheet, context: Context, bare: BareUnit): Meaning[] | undefined {
+  const again = sheetOf(sheet.text, sheet.tokens);
+  claimPronouns(again);
+  const piece = readPiece(again, context.pieces)?.piece;
+  const gauge = readGauge(again, bare, undefined);
+  if (gauge === undefined || 'conflict' in gauge) return undefined;
+  const on = readBench(again, context);
+  if (piece !== undefined) claimFieldWords(again, piece);
+  sheet.uses.splice(0, sheet.uses.length, ...again.uses);
+  return gauge.records.map((recorded) => ({ kind: 'record_gauge', gauge: { ...recorded, on } }));
+}
+
 const takesNeedles = (piece: Piece): boolean => Object.values(piece.asks).some((ask) => ask.is === 'count');
 
 const dueOf = (due: DueDate | undefined) => due && { day: due.day, said: due.said };
 
-/** Needles alone, said while a gauge is asked for, are part of that gauge. */
-function onlyNeedles(on: Bench, context: Context, named: Piece | undefined): object[] {
-  const asked = context.command === '/gauge' || ['needles', 'gauge'].includes(context.holes[0] ?? '');
-  return asked && on.needles !== undefined && named === undefined ? [{}] : [];
+/** Needles alone are part of the gauge that is asked for, or tell of a machine; else they change the plan in hand. */
+function onlyNeedles(on: Bench, context: Context, planning: boolean): object[] {
+  if (on.needles === undefined || planning) return [];
+  const [hole] = context.holes;
+  const alone = hole === undefined && context.subjectPiece === undefined;
+  return context.command === '/gauge' || hole === 'gauge' || alone ? [{}] : [];
 }
 
 /** No piece is named and none is in hand: an answer to what was asked, a plan without its piece, or nothing. */
@@ -177,11 +215,12 @@ function withoutPiece(sheet: Sheet, context: Context, bare: BareUnit, intent: bo
   if (recorded) return [];
   if (intent && (asksSize || context.command === '/rows' || saysRows(sheet))) {
     const words = freeText(sheet);
-    claim(sheet, 'held until the piece is named', ...free);
+    claim(sheet, 'held until the piece is named', ...sheet.tokens.keys());
     return [{ kind: 'plan', ask: { copies: 1, values: {}, on: {}, focus: [], words } }];
   }
-  const words = leftoverOf(sheet).join(' ') || sheet.text;
-  return [{ kind: 'unread', why: 'nothing', words: words.slice(0, 60) }];
+  const left = sheet.tokens.flatMap((_, i) => (isLeftOver(sheet, i) ? [i] : []));
+  const words = left.length === 0 ? sheet.text : saidBetween(sheet, left[0] ?? 0, left.at(-1) ?? 0);
+  return [{ kind: 'unread', why: 'nothing', words: words.slice(0, MOST_QUOTED) }];
 }
 
 const saysRows = (sheet: Sheet): boolean => sheet.tokens.some((_, i) => wordAt(sheet, i) === 'rows');
@@ -211,7 +250,7 @@ const FOCUS: Record<string, PlanAsk['focus'][number]> = {
 };
 
 function focusOf(sheet: Sheet): PlanAsk['focus'] {
-  const words = sheet.tokens.flatMap((_, i) => FOCUS[wordAt(sheet, i) ?? ''] ?? []);
+  const words = sheet.tokens.flatMap((_, i) => (isFree(sheet, i) && FOCUS[wordAt(sheet, i) ?? '']) || []);
   return [...new Set(words)];
 }
 
@@ -219,10 +258,12 @@ const usesOf = (sheet: Sheet): Trace['tokens'] =>
   sheet.tokens.map((token, i) => ({ text: sheet.text.slice(token.start, token.end), usedAs: sheet.uses[i] }));
 
 /** Numbers that nobody used, and words that nobody knows. */
-function leftoverOf(sheet: Sheet): string[] {
-  return sheet.tokens.flatMap((token, i) => {
-    if (token.is === 'mark' || (sheet.uses[i] !== undefined && sheet.uses[i] !== LEFT_OUT)) return [];
-    if (token.is === 'word' && sheet.uses[i] === undefined && isKnownWord(token.word)) return [];
-    return [sheet.text.slice(token.start, token.end)];
-  });
+const leftoverOf = (sheet: Sheet): string[] =>
+  sheet.tokens.flatMap((_, i) => (isLeftOver(sheet, i) ? [said(sheet, i)] : []));
+
+function isLeftOver(sheet: Sheet, index: number): boolean {
+  const token = sheet.tokens[index];
+  if (token === undefined || token.is === 'mark') return false;
+  const use = sheet.uses[index];
+  return use === LEFT_OUT || (use === undefined && !(token.is === 'word' && isKnownWord(token.word)));
 }

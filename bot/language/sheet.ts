@@ -51,9 +51,13 @@ export const saidBetween = (sheet: Sheet, from: number, to: number): string =>
 
 export const said = (sheet: Sheet, index: number): string => saidBetween(sheet, index, index);
 
+/** A word, or a number as it was typed, without its article: a `half` seam, the red `one`. */
+const spokenAt = (sheet: Sheet, index: number): string =>
+  wordAt(sheet, index) ?? said(sheet, index).toLowerCase().replace(/^an? /, '');
+
 /** True when free words stand one after another from `index`. */
 export const phraseAt = (sheet: Sheet, index: number, words: readonly string[]): boolean =>
-  words.every((word, k) => wordAt(sheet, index + k) === word && isFree(sheet, index + k));
+  words.every((word, k) => isFree(sheet, index + k) && spokenAt(sheet, index + k) === word);
 
 /** Every place where a free phrase stands, given as words apart by spaces. */
 export function phrasePlaces(sheet: Sheet, phrase: string): { from: number; to: number }[] {

@@ -1,3 +1,5 @@
+import { aspects } from '../../core/index.js';
+
 /** Words for counts of the trade. */
 export const COUNT_NOUNS: Record<string, 'rows' | 'stitches' | 'needles'> = {
   rows: 'rows',
@@ -103,10 +105,37 @@ since size sized sizes small so some something soon sort still stop such sure ta
 them then there these they thing think this those though three through till time times to today together tomorrow too top total toward turn two
 under until up us use used using usual usually very want wanted wants was way we week weeks well went were what whats when where which while who
 whole why will wish with within without wont work works would yes yet you your yours youre tube panel market monday tuesday wednesday thursday
-friday saturday sunday january february march april may june july august september october november december due ease easy loose looser
-tight tighter thick thin heavy light lace bulky fine hers his him her rip start started finish colour color colours colors`.split(
+friday saturday sunday january february march april may june july august september october november december due ease easy loose looser wider
+narrower taller longer deeper shorter bigger larger smaller higher broader fewer tight tighter thick thin heavy light lace bulky fine hers his him her start started finish colour color colours colors
+id ill im ive youd hows wanna pls plz thx ty cheers kindly hiya morning evening afternoon sorry yeah yep wondering wonder tried`.split(
     /\s+/,
   );
+
+/** Ordinary words one slip away from a word of the trade: they are not typos, and stay themselves. */
+const LOOKALIKES = new Set(
+  `aground bans bars bass bats bays begs bogs brad bread breath brood bugs closed crutch deed deem deer dept edged gauze gouge graph
+grift handing heap held hell helm hemp inched itches lengthen lengthy lone lung machined needled needless pane paned panes parse penal
+poach poached poaches pooch porch porches pounce pulse pure puree purge purser pursue rang rented rind rinds rink robs rods roes rosy rots rung rungs
+rusted scam seal seals sear seat seats seem seems sham sketches slam slams snitches spam steam steep stems stitched stops stretches swam swath switch
+switches tale talk tally toil toll trail tuba tuber tubs tune tunes undone unto wade washer washes wasted wastes widen wife wine wipe
+wire wise wished yard yawn zaps folder folds pouched clause`.split(/\s+/),
+);
+
+/** True for a word that could be a mistyped word of the trade. */
+export const mayBeTypo = (word: string): boolean => !known.has(word) && !LOOKALIKES.has(word);
+
+export const MONTHS =
+  'january february march april may june july august september october november december jan feb mar apr jun jul aug sep sept oct nov dec'.split(
+    ' ',
+  );
+/** What a number can count or date that is no size. */
+export const NO_SIZE_WORDS = [
+  ...MONTHS,
+  ...'colour color colours colors day days week weeks month months year years time times side sides end ends edge edges'.split(' '),
+];
+
+/** Words that make a number a difference from what was, which is no size either. */
+export const MORE_WORDS = 'more less fewer extra wider narrower taller longer deeper shorter bigger larger smaller higher broader'.split(' ');
 
 const known = new Set([
   ...EVERYDAY,
@@ -115,6 +144,7 @@ const known = new Set([
   ...Object.keys(STATE_WORDS),
   ...FLAT_WORDS,
   ...PLAN_WORDS,
+  ...Object.values(aspects).flat(),
 ]);
 
 /** True for a word that needs no explaining: everyday or of the trade. */

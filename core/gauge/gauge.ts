@@ -1,8 +1,8 @@
 import { tQuantile } from '../stats/student-t.js';
 import type { Estimate } from './estimate.js';
 import type { Count, Measurement } from './measurement.js';
-import { RULER_MM, swatchReadings } from './observations.js';
-import { estimateIn, type Setting } from './states.js';
+import { RULER_MM, type SwatchReading, swatchReadings } from './observations.js';
+import { estimateIn, type Setting, unpairedFactor } from './states.js';
 
 /** A maker's gauge on one machine in one yarn: the log height of a row and the log width of a stitch, in mm. */
 export type Gauge = { row: Estimate | undefined; stitch: Estimate | undefined; pieces: number };
@@ -21,18 +21,23 @@ export function gauge(measurements: readonly Measurement[], target: Setting = RE
   return { row, stitch, pieces: Math.max(row?.pieces ?? 0, stitch?.pieces ?? 0) };
 }
 
+/** A swatch read in several states is one piece: the reading nearest to the target stands for it. */
 function spacing(
   measurements: readonly Measurement[],
   of: (measurement: Measurement) => Count | undefined,
   target: Setting,
 ): Estimate | undefined {
   const readings = swatchReadings(measurements, of);
-  const inTarget = new Set(readings.filter((r) => r.state === target.state).map((r) => r.swatch));
-  return estimateIn(
-    target,
-    readings.filter((r) => r.state === target.state || !inTarget.has(r.swatch)),
-  );
+  const nearest = new Map<string, SwatchReading>();
+  for (const reading of readings) {
+    const known = nearest.get(reading.swatch);
+    if (known === undefined || variance(reading, target) < variance(known, target))
+      nearest.set(reading.swatch, reading);
+  }
+  return estimateIn(target, [...nearest.values()]);
 }
+
+const variance = (reading: SwatchReading, target: Setting): number => unpairedFactor(reading, target).variance;
 
 /** The expected spacing in mm: the median of the next piece. */
 export const spacingMm = (estimate: Estimate): number => Math.exp(estimate.mu);

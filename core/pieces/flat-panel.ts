@@ -48,7 +48,8 @@ const LOST: Record<string, number> = { free: 0, half: 1, full: 2 };
 
 function layouts(asked: Asked<typeof asks>, fabric: Fabric): Outcome<readonly Layout[]> {
   const measure = { share: 1, extra: -(LOST[asked.seam] ?? 0), fixedMm: 0 };
-  const forWidth = asked.width && fabric.stitchMm && needlesFor(asked.width, measure, fabric.stitchMm);
+  const stitchMm = fabric.stitchMm.flat;
+  const forWidth = asked.width && stitchMm && needlesFor(asked.width, measure, stitchMm);
   const needles = asked.needles ?? (forWidth && Math.max(asks.needles.min, forWidth));
   if (needles === undefined)
     return refused({ code: 'no_stitch_gauge', field: { id: 'width', label: asks.width.label } });

@@ -31,7 +31,7 @@ const asks = {
     words: ['ends', 'end'],
     options: [
       { id: 'live', label: 'live on waste yarn', words: ['live', 'open'] },
-      { id: 'cast_off', label: 'cast off', words: ['off', 'bound', 'finished'] },
+      { id: 'cast_off', label: 'cast off', words: ['cast off', 'bound off', 'bind off'] },
     ],
     default: 'live',
   },

@@ -85,7 +85,7 @@ const RING_SHARE = 1 / 3;
 function layouts(asked: PouchAsked, { needles, stitchMm }: Fabric): Outcome<readonly Layout[]> {
   const window = widthWindow(asked);
   if (!window.ok) return window;
-  const heightMm = needles && stitchMm && ((needles - 1) * stitchMm) / 2;
+  const heightMm = needles && stitchMm.round && ((needles - 1) * stitchMm.round) / 2;
   if (heightMm && asked.closure && asked.ring > heightMm * RING_SHARE) {
     const offers = [{ label: say`no rings`, edit: { ring: { is: 'length' as const, mm: 0 } } }];
     return refused({ code: 'ring_too_big', ringMm: asked.ring, heightMm, offers });

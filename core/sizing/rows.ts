@@ -52,7 +52,7 @@ export function rowsFor(window: Window, measure: Measure, row: Estimate, repeat 
   const c = Math.exp(row.mu);
   const x = Math.sqrt(lo * hi) / (measure.share * c);
   const least = repeat === 1 ? measure.extra + 1 : Math.ceil((measure.extra + 1) / repeat) * repeat;
-  const below = least + Math.floor((x - least) / repeat + 1e-12) * repeat;
+  const below = least + Math.floor((x - least) / repeat) * repeat;
   const f = Math.max(least, below);
   const g = f + repeat;
   const rowsInPiece = x * x <= f * g ? f : g;

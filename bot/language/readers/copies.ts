@@ -1,34 +1,56 @@
 import type { Piece } from '../../../core/index.js';
-import { claim, isFree, quantityAtIndex, type Sheet, wordAt } from '../sheet.js';
+import { claim, freeQuantities, markAt, quantityAtIndex, type Sheet, said, wordAt } from '../sheet.js';
+import { isKnownWord } from '../vocabulary.js';
+import { fieldOf } from './sizes.js';
 
-/** How many are wanted: `two of them`, `12 pouches`, `3 blue pouches`, `2 x`. Undefined when not said. */
+const MOST_COPIES = 500;
+
+/**
+ * How many are wanted: `two of them`, `12 pouches`, `3 blue pouches`, `two 11 in pouches`, `x3`. Undefined when not
+ * said. A number right before one piece (`an 11 pouch`) is its size, unless another number is there to be that.
+ */
 export function readCopies(sheet: Sheet, piece: Piece | undefined): number | undefined {
-  const names = piece?.words ?? [];
-  for (const [i] of sheet.tokens.entries()) {
-    const quantity = quantityAtIndex(sheet, i);
-    if (
-      quantity === undefined ||
-      quantity.unit !== undefined ||
-      quantity.lo !== quantity.hi ||
-      quantity.lo < 1 ||
-      !Number.isInteger(quantity.lo)
-    )
-      continue;
-    const ofThem = wordAt(sheet, i + 1) === 'of' && ['them', 'these', 'those'].includes(wordAt(sheet, i + 2) ?? '');
-    const named = [1, 2, 3].some(
-      (step) => names.includes(wordAt(sheet, i + step) ?? '') && onlyWords(sheet, i + 1, i + step - 1),
-    );
-    if (!ofThem && !named) continue;
-    claim(sheet, 'how many', i, ...(ofThem ? [i + 1, i + 2] : []));
-    return quantity.lo;
+  for (const index of freeQuantities(sheet)) {
+    const count = copiesAt(sheet, index);
+    if (count === undefined) continue;
+    const ofThem =
+      wordAt(sheet, index + 1) === 'of' && ['them', 'these', 'those'].includes(wordAt(sheet, index + 2) ?? '');
+    const named = piece === undefined ? undefined : piecesAfter(sheet, index, count, piece);
+    if (!ofThem && named === undefined && !isTimes(sheet, index, piece)) continue;
+    claim(sheet, 'how many', index, ...(ofThem ? [index + 1, index + 2] : []), ...(named ?? []));
+    return count;
   }
   return undefined;
 }
 
-function onlyWords(sheet: Sheet, from: number, to: number): boolean {
-  for (let i = from; i <= to; i++) {
-    if (wordAt(sheet, i) === undefined || !isFree(sheet, i)) return false;
-    claim(sheet, 'described', i);
+function copiesAt(sheet: Sheet, index: number): number | undefined {
+  const quantity = quantityAtIndex(sheet, index);
+  if (quantity === undefined || quantity.unit !== undefined || quantity.lo !== quantity.hi) return undefined;
+  return Number.isInteger(quantity.lo) && quantity.lo >= 1 && quantity.lo <= MOST_COPIES ? quantity.lo : undefined;
+}
+
+/** Indexes of the words that describe the pieces counted at `index`; undefined when no pieces are counted there. */
+function piecesAfter(sheet: Sheet, index: number, count: number, piece: Piece): number[] | undefined {
+  const next = wordAt(sheet, index + 1);
+  if (markAt(sheet, index - 1) === 'by' || (next !== undefined && fieldOf(piece, next) !== undefined)) return undefined;
+  const words: number[] = [];
+  for (let i = index + 1; i <= index + 5; i++) {
+    const word = wordAt(sheet, i);
+    if (word !== undefined && piece.words.includes(word)) {
+      const isOne = count === 1 || (i === index + 1 && freeQuantities(sheet).length > 1);
+      return isOne || /s$/i.test(said(sheet, i)) ? words : undefined;
+    }
+    const sized = quantityAtIndex(sheet, i)?.unit !== undefined || markAt(sheet, i) === 'by';
+    if (word === undefined && !sized) return undefined;
+    if (word !== undefined && !isKnownWord(word)) words.push(i);
   }
-  return true;
+  return undefined;
+}
+
+/** `x3` behind words, not between two sizes. */
+function isTimes(sheet: Sheet, index: number, piece: Piece | undefined): boolean {
+  const [before, times, number] = sheet.tokens.slice(Math.max(0, index - 2), index + 1);
+  const attached = index >= 2 && times?.is === 'mark' && times.mark === 'by' && times.end === number?.start;
+  const next = wordAt(sheet, index + 1);
+  return attached && before?.is === 'word' && !(next !== undefined && piece && fieldOf(piece, next) !== undefined);
 }

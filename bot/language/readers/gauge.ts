@@ -16,8 +16,9 @@ export type GaugeRead = { records: readonly Omit<GaugeAsk, 'on'>[] } | { conflic
  */
 export function readGauge(sheet: Sheet, bare: BareUnit, named: Piece | undefined): GaugeRead | undefined {
   const counts = countsIn(sheet);
-  const rows = tensions(sheet, counts, 'rows', bare);
-  const stitches = tensions(sheet, counts, 'stitches', bare);
+  const unclaimed = { ...sheet, uses: [...sheet.uses] };
+  const rows = tensions(sheet, unclaimed, counts, 'rows', bare);
+  const stitches = tensions(sheet, unclaimed, counts, 'stitches', bare);
   const conflict = clash(rows) ?? clash(stitches);
   if (conflict !== undefined) return { conflict };
   const recorded = rows.length > 0 || stitches.length > 0;
@@ -39,20 +40,32 @@ function rowsAlone(sheet: Sheet, counts: readonly CountAt[]): GaugeRead | undefi
 }
 
 /** A rate shared by two counts (`5 rows and 3 sts to the inch`) is read for the last, and lent to the one before. */
-function tensions(sheet: Sheet, counts: readonly CountAt[], noun: CountAt['noun'], bare: BareUnit): Tension[] {
+function tensions(
+  sheet: Sheet,
+  unclaimed: Sheet,
+  counts: readonly CountAt[],
+  noun: CountAt['noun'],
+  bare: BareUnit,
+): Tension[] {
   return counts
     .filter((at) => at.noun === noun && isFree(sheet, at.index))
-    .flatMap((at) => readTension(sheet, at, bare) ?? sharedRate(sheet, counts, at, bare) ?? []);
+    .flatMap((at) => readTension(sheet, at, bare) ?? sharedRate(sheet, unclaimed, counts, at, bare) ?? []);
 }
 
-function sharedRate(sheet: Sheet, counts: readonly CountAt[], at: CountAt, bare: BareUnit): Tension | undefined {
+function sharedRate(
+  sheet: Sheet,
+  unclaimed: Sheet,
+  counts: readonly CountAt[],
+  at: CountAt,
+  bare: BareUnit,
+): Tension | undefined {
   const joined = wordAt(sheet, at.end + 1) === 'and' || sheet.tokens[at.end + 1]?.is === 'mark';
   const next = counts.find((other) => other.index === at.end + (joined ? 2 : 1) && other.noun !== 'needles');
-  if (next === undefined || !isFree(sheet, next.index)) return undefined;
-  const lent = readTension({ ...sheet, uses: [...sheet.uses] }, next, bare);
+  if (next === undefined) return undefined;
+  const lent = readTension({ ...unclaimed, uses: [...unclaimed.uses] }, next, bare);
   if (lent === undefined || lent.how !== 'counted') return undefined;
   claim(sheet, `${at.noun} rate`, at.index, at.end);
-  return { ...lent, count: (lent.count / next.count) * at.count };
+  return { ...lent, count: (lent.count / next.count) * at.count, said: saidBetween(sheet, at.index, at.end) };
 }
 
 /** Two rates of one thing in one message contradict each other; two pieces, each with its length, do not. */

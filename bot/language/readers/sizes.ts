@@ -4,7 +4,6 @@ import { type BareUnit, type FieldRange, typedValue } from '../lengths.js';
 import {
   claim,
   freeQuantities,
-  indexesBetween,
   isFree,
   LEFT_OUT,
   markAt,
@@ -14,7 +13,7 @@ import {
   saidBetween,
   wordAt,
 } from '../sheet.js';
-import { COUNT_NOUNS, isKnownWord } from '../vocabulary.js';
+import { COUNT_NOUNS, isKnownWord, MONTHS, MORE_WORDS, NO_SIZE_WORDS } from '../vocabulary.js';
 
 export type SizesRead = { values: Record<string, Value>; tooMany?: string | undefined; strange?: string | undefined };
 
@@ -82,19 +81,25 @@ function strangeNoun(sheet: Sheet, piece: Piece): string | undefined {
   return undefined;
 }
 
-/** Rows and stitches are no sizes, and neither is `2 in 1`. */
+/** Rows and stitches, days, `2 rings`, `1 in wider` and the number of a row are no sizes. */
 function claimCounted(sheet: Sheet, piece: Piece): void {
   for (const i of freeQuantities(sheet)) {
     const next = wordAt(sheet, i + 1) ?? '';
-    const counted = COUNT_NOUNS[next] !== undefined && fieldOf(piece, next) === undefined;
-    const rowNumber =
-      COUNT_NOUNS[wordAt(sheet, i - 1) ?? ''] === 'rows' && !counted && quantityAtIndex(sheet, i)?.unit === undefined;
-    const ratio =
-      next === 'in' && quantityAtIndex(sheet, i + 2)?.unit === undefined && quantityAtIndex(sheet, i + 2) !== undefined;
-    if (counted || rowNumber) claim(sheet, LEFT_OUT, i, ...(counted ? [i + 1] : []));
-    if (ratio) claim(sheet, LEFT_OUT, i, i + 2);
+    const before = wordAt(sheet, i - 1) ?? '';
+    const bare = quantityAtIndex(sheet, i)?.unit === undefined;
+    const field = fieldOf(piece, next);
+    const counted = COUNT_NOUNS[next] !== undefined && field === undefined;
+    const more = MORE_WORDS.includes(next) && wordAt(sheet, i + 2) !== 'or';
+    const several = bare && (NO_SIZE_WORDS.includes(next) || (field !== undefined && isPluralOf(piece, field, next)));
+    const numbered = bare && (COUNT_NOUNS[before] === 'rows' || before === 'why');
+    if (counted || more || several) claim(sheet, LEFT_OUT, i, i + 1);
+    else if (numbered) claim(sheet, LEFT_OUT, i);
+    else if (bare && MONTHS.includes(before)) claim(sheet, LEFT_OUT, i - 1, i);
   }
 }
+
+const isPluralOf = (piece: Piece, id: string, word: string): boolean =>
+  word.endsWith('s') && piece.asks[id]?.is !== 'count' && (piece.asks[id]?.words ?? []).includes(word.slice(0, -1));
 
 type Label = { index: number; label: number; id: string };
 
@@ -157,7 +162,7 @@ export const fieldOf = (piece: Piece, word: string): string | undefined =>
 export function claimFieldWords(sheet: Sheet, piece: Piece): void {
   sheet.tokens.forEach((_, i) => {
     const word = wordAt(sheet, i);
-    if (word !== undefined && isFree(sheet, i) && fieldOf(piece, word) !== undefined)
-      claim(sheet, 'field', ...indexesBetween(i, i));
+    const isField = word !== undefined && Object.values(piece.asks).some(({ words }) => words.includes(word));
+    if (isField) claim(sheet, 'field', i);
   });
 }

@@ -12,7 +12,7 @@ import {
   saidBetween,
   wordAt,
 } from '../sheet.js';
-import { COUNT_NOUNS, FLAT_WORDS } from '../vocabulary.js';
+import { COUNT_NOUNS, FLAT_WORDS, STATE_WORDS } from '../vocabulary.js';
 
 /** A count and its noun: `5 rows`, `46 needles`. */
 export type CountAt = { index: number; end: number; count: number; noun: 'rows' | 'stitches' | 'needles' };
@@ -42,8 +42,26 @@ const OVER_WORDS = [
   'it',
   'at',
   'about',
+  'and',
+  'got',
+  'get',
+  'was',
+  'were',
+  'out',
+  'up',
+  'off',
+  'straight',
+  'machine',
+  'exactly',
+  'just',
+  'roughly',
+  'around',
+  'approximately',
+  'tube',
+  'they',
+  ...Object.keys(STATE_WORDS),
 ];
-const ARTICLES = ['the', 'an', 'a', 'one', 'every'];
+const ARTICLES = ['the', 'an', 'a', 'every'];
 /** A rate without a length is worth one measurement over 4 in, or 10 cm. Common practice. */
 const RATE_UNITS: Record<string, { perMm: number; overMm: number }> = {
   inch: { perMm: MM_PER.in, overMm: 4 * MM_PER.in },
@@ -56,14 +74,15 @@ const RATE_UNITS: Record<string, { perMm: number; overMm: number }> = {
 /** Lengths of a ruler or gauge window: rows are counted inside them, not laid out and read. */
 const RULER_LENGTHS_MM = [25.4, 50.8, 101.6, 10, 50, 100];
 
-/** Free counts with their nouns, left to right: `46-needle` and `46 needles` alike. */
+/** Free counts with their nouns, left to right: `46-needle`, `46 needles` and `needles: 46` alike. */
 export function countsIn(sheet: Sheet): CountAt[] {
   return freeQuantities(sheet).flatMap((index) => {
     const quantity = quantityAtIndex(sheet, index);
-    const noun = COUNT_NOUNS[wordAt(sheet, index + 1) ?? ''];
-    if (quantity === undefined || noun === undefined || quantity.unit !== undefined || quantity.lo !== quantity.hi)
-      return [];
-    return [{ index, end: index + 1, count: quantity.lo, noun }];
+    if (quantity === undefined || quantity.unit !== undefined || quantity.lo !== quantity.hi) return [];
+    const after = COUNT_NOUNS[wordAt(sheet, index + 1) ?? ''];
+    if (after !== undefined) return [{ index, end: index + 1, count: quantity.lo, noun: after }];
+    const label = markAt(sheet, index - 1) === 'equals' ? COUNT_NOUNS[wordAt(sheet, index - 2) ?? ''] : undefined;
+    return label === undefined ? [] : [{ index, end: index, count: quantity.lo, noun: label }];
   });
 }
 
@@ -80,7 +99,7 @@ function rateAfter(sheet: Sheet, from: number): { overMm: number; perMm: number;
 /** The length that follows a count within a few joining words: `in 22 in`, `measures 22`, `, 22 in`. */
 function lengthAfter(sheet: Sheet, from: number): { index: number; joint: string | undefined } | undefined {
   let joint: string | undefined;
-  for (let i = from; i < Math.min(from + 5, sheet.tokens.length); i++) {
+  for (let i = from; i < Math.min(from + 7, sheet.tokens.length); i++) {
     const quantity = quantityAtIndex(sheet, i);
     if (quantity !== undefined) {
       const counted = quantity.unit === undefined && COUNT_NOUNS[wordAt(sheet, i + 1) ?? ''] !== undefined;
@@ -88,7 +107,7 @@ function lengthAfter(sheet: Sheet, from: number): { index: number; joint: string
     }
     const word = wordAt(sheet, i);
     const mark = markAt(sheet, i);
-    if (word !== undefined && !OVER_WORDS.includes(word) && !RATE_WORDS.includes(word)) return undefined;
+    if (word !== undefined && ![...OVER_WORDS, ...RATE_WORDS, ...ARTICLES].includes(word)) return undefined;
     if (mark === 'stop') return undefined;
     joint = joint ?? word ?? (mark === 'slash' ? 'per' : undefined);
   }

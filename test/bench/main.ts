@@ -1,0 +1,64 @@
+import { cpus } from 'node:os';
+import { type Measurement, type Plan, pieceById, plan, printed, type Words } from '../../core/index.js';
+import { landingChance } from '../../core/sizing/rows.js';
+
+const swatch = (i: number): Measurement => ({
+  swatch: `${i}`,
+  state: 'rested',
+  form: 'tube',
+  rows: { count: 110, overMm: 555 + (i % 9), how: 'read' },
+  stitches: { count: 23, overMm: 170 + (i % 4), how: 'read' },
+});
+const swatches = (howMany: number): Measurement[] => Array.from({ length: howMany }, (_, i) => swatch(i));
+
+const pouch = pieceById('pouch');
+if (pouch === undefined) throw new Error('there is no pouch');
+const planned = (measurements: readonly Measurement[]): Plan => {
+  const values = { closure: { is: 'length', mm: 203.2 } } as const;
+  const outcome = plan({ piece: pouch, values, needles: 46, measurements, pieces: 1 });
+  if (!outcome.ok) throw new Error('the plan was refused');
+  return outcome.value;
+};
+
+const wordsOf = (made: Plan): readonly Words[] => [
+  ...[...made.steps, ...made.notions].map(({ say }) => say),
+  ...made.cautions,
+  ...made.shortfalls,
+  ...made.assumed,
+];
+const printedPlan = (made: Plan): number => wordsOf(made).reduce((n, w) => n + printed(w, { units: 'in' }).length, 0);
+
+/** The median over rounds of the microseconds that one call takes; what is returned is summed, so that it is made. */
+function microseconds(calls: number, one: (i: number) => number): number {
+  const ROUNDS = 9;
+  let sink = 0;
+  const rounds = Array.from({ length: ROUNDS }, () => {
+    const start = performance.now();
+    for (let i = 0; i < calls; i++) sink += one(i);
+    return ((performance.now() - start) * 1000) / calls;
+  });
+  if (!Number.isFinite(sink)) throw new Error('something measured came to no number');
+  return rounds.sort((a, b) => a - b)[Math.floor(ROUNDS / 2)] ?? Number.NaN;
+}
+
+const [single, many] = [swatches(1), swatches(1000)];
+const made = planned(single);
+const row = { mu: Math.log(5.08), s2: 0.0009, nu: 4, weight: 0.99, sd: 0.0425, pieces: 1 };
+const ring = { share: 1 / 2, extra: 1, fixedMm: 0 };
+
+const chance = microseconds(20_000, (i) => landingChance({ loMm: 266.7, hiMm: 279.4 }, ring, 100 + (i % 15), row));
+const one = microseconds(2_000, () => planned(single).rows);
+const thousand = microseconds(50, () => planned(many).rows);
+const printing = microseconds(2_000, () => printedPlan(made));
+
+const lines: [string, number, string][] = [
+  ['one landing chance', chance, ''],
+  ['a plan from 1 measurement', one, `${(one / chance).toFixed(0)} landing chances`],
+  ['fit of 1,000 measurements and a plan', thousand, `${((thousand - one) / 999).toFixed(2)} µs a measurement`],
+  ['printing of a plan', printing, `${(printing / one).toFixed(2)} of making it`],
+];
+
+console.log(`node ${process.version}, ${cpus()[0]?.model ?? 'unknown processor'}; medians`);
+for (const [what, time, ratio] of lines) {
+  console.log(`${time.toFixed(1).padStart(9)} µs  ${what}${ratio === '' ? '' : ` (${ratio})`}`);
+}

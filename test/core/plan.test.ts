@@ -1,0 +1,106 @@
+import { describe, expect, test } from 'vitest';
+import { plainTube } from '../../core/pieces/plain-tube.js';
+import { pouch } from '../../core/pieces/pouch.js';
+import { printed } from '../../core/units/print.js';
+import type { Words } from '../../core/words.js';
+import { between, MEDIUM, mm, outcomeOf, planOf, problemsOf, tube } from './samples.js';
+
+const inInches = (words: readonly Words[]) => words.map((w) => printed(w, { units: 'in' }));
+
+describe('a plan', () => {
+  const made = planOf(pouch, { closure: mm(203.2) });
+
+  test('gives the rows, what grafting adds, and the chance of landing in the window', () => {
+    expect(made).toMatchObject({ rows: 106, graftRows: 1, needles: 46, pieces: 1 });
+    expect(made.landing).toMatchObject({ dimension: 'width', rowsInPiece: 107, loMm: 266.7, hiMm: 279.4 });
+    expect(made.landing.chance).toBeCloseTo(0.384419, 6);
+  });
+
+  test('says where to measure on the way, hanging and at rest', () => {
+    expect(made.checkpoint).toEqual({ row: 50, chance: expect.closeTo(0.576, 3) });
+    expect(made.checkpointAtRest).toEqual({ row: 60, chance: expect.closeTo(0.9917, 4) });
+    const step = made.steps.find((s) => s.id === 'rows_to_measure');
+    expect(step?.count).toBe(50 * 46);
+  });
+
+  test('gives the tube before it is folded', () => {
+    expect(made.tube?.flatWidthMm).toBeCloseTo(171.45, 9);
+    expect(made.tube?.lengthMm).toBeCloseTo(106 * 5.08, 9);
+  });
+
+  test('counts no needles, sizes across them or yarn that are not known', () => {
+    const bare = planOf(pouch, { width: mm(279.4) }, { needles: undefined, measurements: [tube('a', 110, 558.8)] });
+    expect(bare).toMatchObject({ rows: 109, needles: undefined, yarn: undefined });
+    expect(bare.tube?.flatWidthMm).toBeUndefined();
+    expect(bare.sizes.map((s) => s.expectedMm)).toEqual([expect.closeTo(279.4, 9), undefined]);
+  });
+
+  test('is for one piece however many are asked for', () => {
+    expect(planOf(pouch, { closure: mm(203.2) }, { pieces: 12 })).toEqual({ ...made, pieces: 12 });
+  });
+
+  test('says what it took for granted', () => {
+    expect(inInches(planOf(plainTube, { length: mm(558.8) }).assumed)).toEqual([
+      'give or take 5/8 in',
+      'both ends left live on waste yarn',
+      'measured at rest',
+    ]);
+    expect(inInches(planOf(plainTube, { length: mm(558.8), width: mm(171.45) }).assumed)).toContain(
+      'flat width give or take 1/4 in',
+    );
+  });
+});
+
+describe('a gauge from another machine', () => {
+  test('gives the same rows, is less sure of them and says so', () => {
+    const own = planOf(pouch, { closure: mm(203.2) });
+    const borrowed = planOf(pouch, { closure: mm(203.2) }, { borrowedFrom: 'the brass machine' });
+    expect(borrowed.rows).toBe(own.rows);
+    expect(borrowed.landing.chance).toBeLessThan(own.landing.chance);
+    expect(inInches(borrowed.assumed)).toContain('your gauge on the brass machine holds here within 3%');
+  });
+});
+
+describe('a size across the needles', () => {
+  test('a little outside what was asked is told with the needles and stitches that would meet it', () => {
+    const made = planOf(plainTube, { length: mm(558.8), width: between(178, 184) });
+    expect(inInches(made.shortfalls)).toEqual([
+      'Flat width: about 6 3/4 in, outside what you asked for. Rows cannot change that; about 49 needles would, or stitches 6% looser.',
+    ]);
+  });
+
+  test('inside what was asked is no shortfall', () => {
+    expect(planOf(plainTube, { length: mm(558.8), width: mm(171) }).shortfalls).toEqual([]);
+  });
+
+  test('beyond what tension can reach is refused, with the size as it comes for an offer', () => {
+    const values = { length: mm(558.8), width: mm(250) };
+    const problems = problemsOf(outcomeOf(plainTube, values));
+    expect(problems).toMatchObject([
+      {
+        code: 'needles_set_it',
+        field: { id: 'width', label: 'Flat width' },
+        needles: 46,
+        needlesWanted: 67,
+        offers: [{ edit: { width: null } }],
+      },
+    ]);
+    expect(outcomeOf(plainTube, { length: values.length }).ok).toBe(true);
+  });
+});
+
+describe('without a gauge of rows', () => {
+  test('no plan can be made', () => {
+    expect(problemsOf(outcomeOf(pouch, { width: mm(279.4) }, { measurements: [] }))).toEqual([
+      { code: 'no_row_gauge' },
+    ]);
+    const stitches = MEDIUM.map((m) => ({ ...m, rows: undefined }));
+    expect(problemsOf(outcomeOf(pouch, { width: mm(279.4) }, { measurements: stitches }))).toEqual([
+      { code: 'no_row_gauge' },
+    ]);
+  });
+
+  test('faults in what was asked are told first', () => {
+    expect(problemsOf(outcomeOf(pouch, { width: mm(1) }, { measurements: [] }))[0]?.code).toBe('length_out_of_range');
+  });
+});

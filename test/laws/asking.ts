@@ -1,0 +1,112 @@
+import fc from 'fast-check';
+import type { Measurement } from '../../core/gauge/measurement.js';
+import type { Given } from '../../core/given.js';
+import type { Ask, Piece } from '../../core/piece.js';
+import { pieces } from '../../core/pieces/index.js';
+import { type Plan, type PlanInput, plan } from '../../core/plan.js';
+import type { Outcome } from '../../core/problems.js';
+import { between, EVEN, MEDIUM, mm, read, tube } from '../core/samples.js';
+
+/** Every law runs on the same examples each time; a counterexample is printed by fast-check. */
+export const FIXED = { seed: 20_240_229, numRuns: 400 };
+
+type Values = Record<string, Given>;
+
+/** What an ask may be given at the ends of its range, and nothing at all. */
+function corners(ask: Ask): (Given | undefined)[] {
+  switch (ask.is) {
+    case 'window': {
+      const { minMm, maxMm } = ask;
+      const windows = [between(minMm, minMm + 1), between(minMm, maxMm), between(maxMm - 1, maxMm)];
+      return [undefined, mm(minMm), mm(maxMm), ...windows];
+    }
+    case 'length':
+      return [undefined, mm(ask.minMm), mm(ask.maxMm)];
+    case 'count':
+      return [undefined, { is: 'count', count: ask.min }, { is: 'count', count: ask.max }];
+    case 'choice':
+      return [undefined, ...ask.options.map(({ id }): Given => ({ is: 'choice', id }))];
+  }
+}
+
+/** Every combination of corners of a piece's asks. */
+export function cornerValues(piece: Piece): Values[] {
+  return Object.entries(piece.asks).reduce<Values[]>(
+    (made, [id, ask]) =>
+      made.flatMap((values) =>
+        corners(ask).map((given) => (given === undefined ? values : { ...values, [id]: given })),
+      ),
+    [{}],
+  );
+}
+
+const inside = (minMm: number, maxMm: number) => fc.double({ min: minMm, max: maxMm, noNaN: true });
+
+/** Anything within the range of an ask. */
+function given(ask: Ask): fc.Arbitrary<Given> {
+  switch (ask.is) {
+    case 'window':
+      return fc.oneof(
+        inside(ask.minMm, ask.maxMm).map(mm),
+        fc
+          .tuple(inside(ask.minMm, ask.maxMm), inside(ask.minMm, ask.maxMm))
+          .filter(([a, b]) => a !== b)
+          .map(([a, b]) => between(Math.min(a, b), Math.max(a, b))),
+      );
+    case 'length':
+      return inside(ask.minMm, ask.maxMm).map(mm);
+    case 'count':
+      return fc.integer({ min: ask.min, max: ask.max }).map((count): Given => ({ is: 'count', count }));
+    case 'choice':
+      return fc.constantFrom(...ask.options.map(({ id }): Given => ({ is: 'choice', id })));
+  }
+}
+
+/** Values for any of a piece's asks, with at least the first of each group that is needed. */
+function valuesOf(piece: Piece): fc.Arbitrary<Values> {
+  const needed = piece.needs.flatMap((group) => group.slice(0, 1));
+  const asks = Object.entries(piece.asks).map(([id, ask]) => [id, given(ask)] as const);
+  return fc.record(Object.fromEntries(asks), { requiredKeys: needed }) as fc.Arbitrary<Values>;
+}
+
+/** Fabrics from very fine to very coarse, known at rest or only from hanging. */
+export const FABRICS: readonly (readonly Measurement[])[] = [
+  MEDIUM,
+  EVEN,
+  [tube('rows only', 80, 400)],
+  [tube('hung', 110, 575, { state: 'hanging', stitches: read(46, 330) })],
+  [tube('fine', 200, 200, { stitches: read(100, 150) }), tube('washed', 200, 190, { state: 'washed' })],
+  [tube('coarse', 20, 300, { stitches: read(10, 250) })],
+];
+export const MACHINES = [undefined, 12, 46, 120];
+
+/** Any piece asked for within its ranges, on any bench. */
+export const input: fc.Arbitrary<PlanInput> = fc.constantFrom(...pieces).chain((piece) =>
+  fc.record({
+    piece: fc.constant(piece),
+    values: valuesOf(piece),
+    needles: fc.constantFrom(...MACHINES),
+    measurements: fc.constantFrom(...FABRICS),
+    pieces: fc.integer({ min: 1, max: 24 }),
+  }),
+);
+
+/** A piece asked for with the least that it needs: `windowed` gives the window of the dimension that rows solve. */
+export function plainlyAsked(piece: Piece, window: { loMm: number; hiMm: number }): Outcome<Plan> {
+  const values: Values = {};
+  for (const [id = ''] of piece.needs) {
+    values[id] = Object.keys(values).length === 0 ? between(window.loMm, window.hiMm) : mm(200);
+  }
+  return plan({ piece, values, needles: 46, measurements: MEDIUM, pieces: 1 });
+}
+
+/** Every number anywhere in a value, with the path it was found at. */
+export function numbersIn(value: unknown, path = ''): [string, number][] {
+  if (typeof value === 'number') return [[path, value]];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, inner]) => numbersIn(inner, `${path}.${key}`));
+}
+
+/** The numbers no maker should ever see. */
+export const unprintable = (value: unknown): [string, number][] =>
+  numbersIn(value).filter(([, n]) => !Number.isFinite(n) || Object.is(n, -0));

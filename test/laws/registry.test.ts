@@ -1,0 +1,90 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { pieceById, pieces } from '../../core/pieces/index.js';
+import { quantityAt } from '../../core/units/quantity.js';
+import { MM_PER } from '../../core/units/units.js';
+import { FIXED, numbersIn, plainlyAsked } from './asking.js';
+
+const repeated = (words: readonly string[]): string[] => words.filter((word, i) => words.indexOf(word) !== i);
+
+/** A typed length in mm. */
+function mmOfTyped(typed: string): number {
+  const quantity = quantityAt(typed, 0);
+  const unit = quantity?.unit;
+  if (quantity === undefined || (unit !== 'in' && unit !== 'cm')) throw new Error(`no length read in "${typed}"`);
+  return quantity.lo * MM_PER[unit];
+}
+
+const eighths = fc.integer({ min: 8 * 5, max: 8 * 40 });
+
+describe('the registry of pieces', () => {
+  test('gives every piece an id of its own, by which it is found', () => {
+    expect(repeated(pieces.map((p) => p.id))).toEqual([]);
+    expect(pieces.map((p) => pieceById(p.id))).toEqual(pieces);
+    expect(pieceById('')).toBeUndefined();
+  });
+
+  test('lets no word stand for two pieces', () => {
+    expect(repeated(pieces.flatMap((p) => p.words))).toEqual([]);
+  });
+});
+
+describe.each(pieces.map((piece) => [piece.label, piece] as const))('%s', (_, piece) => {
+  test('has words, and an example that holds one of them', () => {
+    expect(piece.words.length).toBeGreaterThan(0);
+    expect(piece.words.some((word) => piece.example.includes(word))).toBe(true);
+  });
+
+  test('needs and pairs only what it asks', () => {
+    const known = Object.keys(piece.asks);
+    expect(piece.needs.every((group) => group.length > 0)).toBe(true);
+    expect(known).toEqual(expect.arrayContaining([...piece.pair, ...piece.needs.flat()]));
+  });
+
+  test('asks within ranges that run upward, with defaults inside them', () => {
+    for (const ask of Object.values(piece.asks)) {
+      if (ask.is === 'choice') expect(ask.options.map((o) => o.id)).toContain(ask.default);
+      else {
+        const [lo, hi] = ask.is === 'count' ? [ask.min, ask.max] : [ask.minMm, ask.maxMm];
+        expect(lo).toBeLessThan(hi);
+        const preset = ask.is === 'length' ? (ask.defaultMm ?? lo) : lo;
+        expect(preset >= lo && preset <= hi).toBe(true);
+      }
+    }
+  });
+
+  test('comes to the same plan from a size in inches and the same size in centimetres', () => {
+    fc.assert(
+      fc.property(eighths, fc.integer({ min: 1, max: 8 }), (lo, wide) => {
+        const inches = (n: number) => mmOfTyped(`${n / 8} in`);
+        const centimetres = (n: number) => mmOfTyped(`${((n / 8) * 2.54).toFixed(4)} cm`);
+        const [a, b] = [inches, centimetres].map((mm) => plainlyAsked(piece, { loMm: mm(lo), hiMm: mm(lo + wide) }));
+        const [inA, inB] = [numbersIn(a), numbersIn(b)];
+        const apart = inA.filter(([path, n], i) => inB[i]?.[0] !== path || Math.abs(n - inB[i][1]) > 1e-6);
+        expect(apart).toEqual([]);
+        expect(inA.length).toBe(inB.length);
+      }),
+      FIXED,
+    );
+  });
+
+  test('never takes fewer rows for a larger size, and twice the rows in the piece, within one, for twice the size', () => {
+    const rowsInPiece = (loMm: number, hiMm: number): number => {
+      const outcome = plainlyAsked(piece, { loMm, hiMm });
+      if (!outcome.ok) throw new Error(outcome.problems.map((p) => p.code).join());
+      return outcome.value.landing.rowsInPiece;
+    };
+    fc.assert(
+      fc.property(
+        fc.double({ min: 60, max: 500, noNaN: true }),
+        fc.double({ min: 1, max: 60, noNaN: true }),
+        (lo, by) => {
+          const rows = rowsInPiece(lo, lo * 1.05);
+          expect(rowsInPiece(lo + by, (lo + by) * 1.05)).toBeGreaterThanOrEqual(rows);
+          expect(Math.abs(rowsInPiece(2 * lo, 2.1 * lo) - 2 * rows)).toBeLessThanOrEqual(1);
+        },
+      ),
+      FIXED,
+    );
+  });
+});
