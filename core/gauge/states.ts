@@ -1,4 +1,4 @@
-import { type Estimate, estimate, GAUGE_PRIOR, settled, sum } from './estimate.js';
+import { type Estimate, GAUGE_PRIOR, settled, sum } from './estimate.js';
 import type { Form, State } from './measurement.js';
 import { observation, type SwatchReading } from './observations.js';
 
@@ -44,9 +44,6 @@ export function estimateIn(target: Setting, readings: readonly SwatchReading[]):
       target,
     ),
   );
-  if (groups.length === 1 && readings[0] !== undefined && sameSetting(readings[0], target)) {
-    return estimate(readings.map((r) => observation(r)));
-  }
   const weight = sum(groups, (g) => g.weight);
   const mu = sum(groups, (g) => g.weight * g.mean) / weight;
   const ss = sum(groups, (g) => g.within + g.weight * (g.mean - mu) ** 2);
