@@ -3,6 +3,7 @@ import { printed } from '../../core/index.js';
 import type { Reply, ReplyOf } from '../reply.js';
 import { type Card, plainCard } from './card.js';
 import { gaugeCard, gaugesCard } from './gauge.js';
+import { LIMITS, shortened } from './limits.js';
 import { planCard, stepsCard } from './plan.js';
 import { answerCard, helpCard, problemCard, questionCard } from './talk.js';
 
@@ -44,7 +45,9 @@ export function card(replies: readonly Reply[], printing: Printing, beside: Besi
   const made = (cards[last.kind] as Maker)(last, printing, { ...beside, stored: recorded.length > 0 });
   return {
     ...made,
+    lead: shortened(made.lead, LIMITS.lead),
     body: [
+      ...(made.lead.length > LIMITS.lead ? [made.lead] : []),
       ...made.body,
       ...beside.mended.map(({ from, to }) => `Read ${from} as ${to}.`),
       ...(beside.skipped > 0 ? ['The rest of your message was not done.'] : []),

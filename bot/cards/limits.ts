@@ -1,6 +1,8 @@
 /** Limits of the platform that a card can come near. Source: docs.slack.dev, Block Kit reference. */
 export const LIMITS = {
   blocks: 50,
+  /** Our own: a phone's notification shows this much. */
+  lead: 80,
   headerText: 150,
   contextElements: 10,
   actionElements: 25,

@@ -114,14 +114,12 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
     case 'count_outside':
       return sentence(
         `${problem.label}: I read ${plainNumber(problem.given)}`,
-        [
-          `It must be between ${plainNumber(problem.min)} and ${plainNumber(problem.max)}. Count again, and say it with its length.`,
-        ],
-        ['110 rows in 22 in'],
+        [`It must be between ${plainNumber(problem.min)} and ${plainNumber(problem.max)}. Count again.`],
+        [problem.label === 'Needles' ? '46 needles' : '110 rows in 22 in'],
       );
     case 'spacing_outside':
       return sentence(
-        `That would make each ${problem.label} ${plainNumber(problem.givenMm, 1)} mm`,
+        `That would make each ${problem.label} ${problem.givenMm < 0.1 ? 'under 0.1' : plainNumber(problem.givenMm, 1)} mm`,
         [
           `From the finest yarn to the thickest it lies between ${problem.minMm} and ${problem.maxMm} mm. Check the count, the length and its unit.`,
         ],

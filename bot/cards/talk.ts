@@ -1,6 +1,7 @@
 import { type Printing, printed } from '../../core/index.js';
 import type { ReplyOf } from '../reply.js';
 import { type Card, plainCard } from './card.js';
+import { capital } from './names.js';
 import { sentenceFor, wayLine } from './sentences.js';
 
 /** One question, why it is asked, and the answers that can be typed. */
@@ -32,7 +33,7 @@ export function problemCard(reply: ReplyOf<'problem'>, printing: Printing, store
 
 const buttonOf = (reply: ReplyOf<'problem'>, index: number, printing: Printing): string | undefined => {
   const way = reply.ways[index];
-  return way && `Use ${printed(way.label, printing).replace(/^the /, 'the ')}`;
+  return way && capital(printed(way.label, printing));
 };
 
 export const answerCard = (reply: ReplyOf<'answer'>, printing: Printing): Card =>

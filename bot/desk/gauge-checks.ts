@@ -1,6 +1,6 @@
 import { type Count, gauge, type Measurement, standing } from '../../core/index.js';
 import type { BotProblem } from '../reply.js';
-import type { GaugeAsk, Tension, Value } from '../request.js';
+import type { Bench, GaugeAsk, Tension, Value } from '../request.js';
 
 type Range = { min: number; max: number };
 
@@ -19,12 +19,16 @@ export function problemsOf(ask: GaugeAsk): BotProblem[] {
     ...(nothing ? [{ code: 'nothing_measured' as const }] : []),
     ...countProblems('Rows', rows),
     ...countProblems('Stitches', stitches),
-    ...(on.needles === undefined ? [] : wholeProblems('Needles', on.needles, NEEDLES)),
+    ...needleProblems(on),
     ...lengthProblems('Length', rows?.over),
     ...lengthProblems('Width', stitches?.over),
     ...lengthProblems('Flat width', flatWidth),
   ];
 }
+
+/** Needles that no machine has. */
+export const needleProblems = ({ needles }: Bench): BotProblem[] =>
+  needles === undefined ? [] : wholeProblems('Needles', needles, NEEDLES);
 
 /** True when a record names a machine or yarn and measures nothing. */
 export const isBenchOnly = ({ rows, stitches, flatWidth }: GaugeAsk): boolean =>

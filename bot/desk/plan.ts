@@ -14,7 +14,8 @@ import type { Offered } from '../reply.js';
 import type { PlanAsk, Request, Value } from '../request.js';
 import type { Profile } from '../store/ports.js';
 import { changesBetween } from './changes.js';
-import type { At, Desk, DeskAnswer } from './desk.js';
+import { type At, type Desk, type DeskAnswer, refusal } from './desk.js';
+import { needleProblems } from './gauge-checks.js';
 import { unitRead } from './measured.js';
 import { tried } from './planning.js';
 import { gaugeQuestion, pieceQuestion, sizeQuestion, unitsQuestion, widthQuestion } from './question.js';
@@ -23,6 +24,8 @@ import { gaugeQuestion, pieceQuestion, sizeQuestion, unitsQuestion, widthQuestio
 export const planDesk: Desk<'plan'> = async ({ ask: wanted, follows = false }, at) => {
   const piece = wanted.piece === undefined ? undefined : pieceById(wanted.piece);
   if (piece === undefined) return pieceQuestion(wanted, at);
+  const impossible = needleProblems(wanted.on);
+  if (impossible.length > 0) return refusal(at, ...impossible);
 
   const values = Object.fromEntries(Object.entries(wanted.values).map(([id, v]) => [id, inUnits(v, at.maker.units)]));
   const bare = Object.values(values).find((value) => value.is === 'bare');

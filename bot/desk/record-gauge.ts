@@ -13,7 +13,7 @@ import { lengthQuestion, needlesQuestion, unitsQuestion, unusualQuestion } from 
 
 /** A measured piece → the maker's gauge, and what it does for the plan in hand. */
 export const recordGaugeDesk: Desk<'record_gauge'> = async (request, at) => {
-  const ask = withUnits(request.gauge, at);
+  const ask = ofPanel(withUnits(request.gauge, at));
   const problems = problemsOf(ask);
   if (problems.length > 0) return refusal(at, ...problems);
   if (isBenchOnly(ask)) return noted(ask, at);
@@ -83,6 +83,14 @@ async function recorded(
   const change = { kind: 'measurement' as const, id: stored.id, said: stored.said, undone: false };
   // The turn resumes what waited; a plan that still lacks something asks again.
   return { reply, talk: { ...at.talk, pending: undefined, changes: [...at.talk.changes, change].slice(-20) } };
+}
+
+/** The needles of a panel are its stitches; they say nothing of the machine's. */
+function ofPanel(ask: GaugeAsk): GaugeAsk {
+  const { needles, ...on } = ask.on;
+  if (ask.form !== 'panel' || needles === undefined || isBenchOnly(ask)) return ask;
+  const across: Tension | undefined = ask.flatWidth && { count: needles, over: ask.flatWidth, how: 'read' };
+  return { ...ask, on, stitches: ask.stitches ?? across, flatWidth: undefined };
 }
 
 function withUnits(ask: GaugeAsk, at: At): GaugeAsk {

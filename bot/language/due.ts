@@ -12,6 +12,9 @@ const CUES: Record<string, 'day' | 'ready_before'> = {
   on: 'ready_before',
 };
 
+/** A date stands right behind its cue: searching further would cost time and find nothing of use. */
+const MOST_CHARACTERS = 60;
+
 /**
  * Reads the first date that follows a cue word. `by`, `due` and `until` mean that day; `for`, `on` and `before` an
  * event, for which the piece is ready the day before, or today for an event today.
@@ -22,8 +25,11 @@ export function dueReader(now: number, zone: string): (text: string) => DueDate 
   return (text) => {
     for (const cue of text.matchAll(/\b(by|due|until|before|for|on)\b:?(?:\s+the\b)?/gi)) {
       const from = cue.index + cue[0].length;
-      const rest = text.slice(from);
-      const found = casual.parse(rest, new Date(today.year, today.month - 1, today.day, 12), { forwardDate: true })[0];
+      const rest = text.slice(from, from + MOST_CHARACTERS);
+      const noon = new Date(today.year, today.month - 1, today.day, 12);
+      const first = casual.parse(rest, noon, { forwardDate: true })[0];
+      const most = first && withoutSize(rest, first.index, first.text);
+      const found = most === undefined ? first : casual.parse(most, noon, { forwardDate: true })[0];
       if (found === undefined || rest.slice(0, found.index).trim() !== '') continue;
       const date = plainDate(found.start);
       if (isSize(text.slice(0, cue.index), found.text)) continue;
@@ -45,6 +51,17 @@ export function dueReader(now: number, zone: string): (text: string) => DueDate 
 /** `11 by 3/4`: a times sign and a fraction. */
 const isSize = (before: string, date: string): boolean =>
   /^\d+\/\d+$/.test(date) && /[\d"”″½¼¾⅛⅜⅝⅞]\s*(?:in|inch|inches|cm|mm)?\s*$/i.test(before);
+
+/** The text up to a number that passes for a year or an hour: `dec 5, 28 cm wide`, `friday 12 pouches`. */
+function withoutSize(rest: string, index: number, date: string): string | undefined {
+  const tail = /(,?)\s+\d{1,3}$/.exec(date);
+  const size =
+    /^\s*(?:["”″/.½¼¾⅛⅜⅝⅞]|\d|(?:in|inch|inches|cm|mm|by|x|wide|tall|long|across|of)\b|(?:\p{L}+ )?\p{L}+s\b)/iu;
+  const isWhole = /\d\D+\d/.test(date) || /^(?:mon|tue|wed|thu|fri|sat|sun|to)/i.test(date);
+  if (tail === null || !isWhole) return undefined;
+  const isSize = tail[1] === ',' || size.test(rest.slice(index + date.length));
+  return isSize ? rest.slice(0, index + tail.index) : undefined;
+}
 
 const plainDate = (parsed: ParsedComponents): Temporal.PlainDate =>
   Temporal.PlainDate.from({

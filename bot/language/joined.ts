@@ -4,11 +4,13 @@ import type { Token } from './token.js';
 type QuantityToken = Token & { is: 'quantity' };
 
 const AND = /^\s*(?:and|&)\s*$/i;
-const HALF_WIDTH = /(?:±|\+\s?\/?\s?-|\b(?:plus or minus|give or take|within))\s*$/i;
+const TO = /^\s*to\s*$/i;
+const HALF_WIDTH = /(?:±|\+\s?\/?\s?-|\b(?:plus or minus|give or take))\s*$/i;
 
 /**
- * Joins quantities that words make one: `11 and a half`, `between 10 and 11 in`, and a tolerance that follows its
- * label, `11 in wide ± 1/4`. A tolerance of nothing is a word, so that it passes for no size.
+ * Joins quantities that words make one: `11 and a half`, `between 10 and 11 in`, a range typed the wrong way round
+ * (`11 to 10 in`, for core to refuse), and a tolerance that follows its label, `11 in wide ± 1/4`. A tolerance of
+ * nothing is a word, so that it passes for no size.
  */
 export function joinedTokens(text: string, tokens: readonly Token[]): Token[] {
   const joined: Token[] = [];
@@ -48,12 +50,13 @@ function withHalfWidth(token: QuantityToken, half: Quantity): QuantityToken | un
 function summed(text: string, a: QuantityToken, b: QuantityToken, isBetween: boolean): QuantityToken | undefined {
   const [first, second] = [a.quantity, b.quantity];
   const oneUnit = first.unit === undefined || second.unit === undefined || first.unit === second.unit;
-  if (!oneUnit || first.lo !== first.hi || second.lo !== second.hi || !AND.test(text.slice(a.end, b.start))) return;
+  if (!oneUnit || first.lo !== first.hi || second.lo !== second.hi) return;
   const whole = { start: a.start, end: b.end };
   const unit = first.unit ?? second.unit;
-  if (isBetween && first.lo < second.lo)
+  const joint = text.slice(a.end, b.start);
+  if ((isBetween && AND.test(joint)) || TO.test(joint))
     return { is: 'quantity', ...whole, quantity: { ...whole, lo: first.lo, hi: second.lo, unit } };
-  if (!Number.isInteger(first.lo) || second.lo <= 0 || second.lo >= 1) return;
+  if (!AND.test(joint) || !Number.isInteger(first.lo) || second.lo <= 0 || second.lo >= 1) return;
   const sum = first.lo + second.lo;
   return { is: 'quantity', ...whole, quantity: { ...whole, lo: sum, hi: sum, unit } };
 }

@@ -1,5 +1,5 @@
 import type { Piece } from '../../core/index.js';
-import type { Bench, Meaning, PlanAsk, Request } from '../request.js';
+import type { Bench, Meaning, PlanAsk, Request, Value } from '../request.js';
 import type { Context, DueDate, Trace } from './context.js';
 import { joinedTokens } from './joined.js';
 import { type BareUnit, bareUnit, typedValue } from './lengths.js';
@@ -159,7 +159,8 @@ function meaningsOf(sheet: Sheet, context: Context, due: DueDate | undefined): M
     const answers = !sized && record.length > 0;
     const changes =
       sized || copies !== undefined || due !== undefined || (record.length === 0 && Object.keys(on).length > 0);
-    if (answers || !changes) return record.length > 0 ? record : withoutPiece(sheet, context, bare, intent, false);
+    if (answers || !changes || (!intent && isGuess(sheet, values)))
+      return record.length > 0 ? record : withoutPiece(sheet, context, bare, intent, false);
     if (context.holes.length > 0 && copies === undefined && isLoneQuantity(sheet))
       return [...record, loneReply(sheet, bare)];
     return [
@@ -177,6 +178,11 @@ function meaningsOf(sheet: Sheet, context: Context, due: DueDate | undefined): M
   };
   return [...record, { kind: 'plan', ask }];
 }
+
+/** True when bare numbers stand among words that nobody knows: an address, a telephone number. */
+const isGuess = (sheet: Sheet, values: Record<string, Value | null>): boolean =>
+  sheet.tokens.some((token, i) => token.is === 'word' && isLeftOver(sheet, i)) &&
+  Object.values(values).some((value) => value?.is === 'bare' || value?.assumed === 'unit');
 
 /** True when a piece has every size it needs. */
 const isComplete = (piece: Piece, values: Record<string, unknown>): boolean =>

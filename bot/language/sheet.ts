@@ -35,6 +35,10 @@ export function markAt(sheet: Sheet, index: number): string | undefined {
   return token?.is === 'mark' ? token.mark : undefined;
 }
 
+/** Index of the word before an index, over a colon: `flat 6 3/4`, `flat: 6 3/4`. */
+export const labelBefore = (sheet: Sheet, index: number): number =>
+  markAt(sheet, index - 1) === 'equals' ? index - 2 : index - 1;
+
 /** The unclaimed quantity at an index. */
 export function quantityAtIndex(sheet: Sheet, index: number): Quantity | undefined {
   const token = sheet.tokens[index];

@@ -27,6 +27,7 @@ const NO_SIZE = new RegExp(
     '\\d+(?:[.,]\\d+)*\\s?[$€£¥]',
     '\\d+(?:st|nd|rd|th)\\b',
     '\\d+:\\d\\d\\b',
+    '\\d+\\s?/\\s?0+(?![\\d.])',
     '\\d+\\s?[ap]\\.?m\\b',
     '\\d+[ -]in[ -](?:1|one)\\b(?!\\s*/|[.,]\\d|\\s*(?:["”″]|in\\b|inch|[cm]m\\b))',
     `(?:${TENS})[ -](?:${SMALL})\\b`,
@@ -40,7 +41,8 @@ export function tokenized(text: string): Token[] {
   const tokens: Token[] = [];
   let at = 0;
   while (at < text.length) {
-    const token = noSizeToken(text, at) ?? quantityToken(text, at, tokens.at(-1)) ?? markToken(text, at) ?? wordToken(text, at);
+    const token =
+      noSizeToken(text, at) ?? quantityToken(text, at, tokens.at(-1)) ?? markToken(text, at) ?? wordToken(text, at);
     if (token !== undefined) tokens.push(token);
     at = token?.end ?? at + 1;
   }
@@ -51,7 +53,9 @@ function noSizeToken(text: string, at: number): Token | undefined {
   if (/[\p{L}\d.,]/u.test(text[at - 1] ?? '')) return undefined;
   NO_SIZE.lastIndex = at;
   const match = NO_SIZE.exec(text);
-  return match === null ? undefined : { is: 'word', word: match[0].toLowerCase(), start: at, end: at + match[0].length };
+  return match === null
+    ? undefined
+    : { is: 'word', word: match[0].toLowerCase(), start: at, end: at + match[0].length };
 }
 
 /** A number right behind a times sign begins anew there: `wide x3`. */

@@ -131,11 +131,14 @@ export const MONTHS =
 /** What a number can count or date that is no size. */
 export const NO_SIZE_WORDS = [
   ...MONTHS,
-  ...'colour color colours colors day days week weeks month months year years time times side sides end ends edge edges'.split(' '),
+  ...'colour color colours colors day days week weeks month months year years time times side sides end ends edge edges'.split(
+    ' ',
+  ),
 ];
 
 /** Words that make a number a difference from what was, which is no size either. */
-export const MORE_WORDS = 'more less fewer extra wider narrower taller longer deeper shorter bigger larger smaller higher broader'.split(' ');
+export const MORE_WORDS =
+  'more less fewer extra wider narrower taller longer deeper shorter bigger larger smaller higher broader'.split(' ');
 
 const known = new Set([
   ...EVERYDAY,

@@ -1,4 +1,10 @@
-import { cpus } from 'node:os';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { cpus, tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { v7 } from 'uuid';
+import { openSqlite } from '../../bot/store/sqlite.js';
+import { silentLog } from '../../bot/surroundings.js';
+import { taken } from '../../bot/turn.js';
 import { type Measurement, type Plan, pieceById, plan, printed, type Words } from '../../core/index.js';
 import { landingChance } from '../../core/sizing/rows.js';
 
@@ -51,10 +57,45 @@ const one = microseconds(2_000, () => planned(single).rows);
 const thousand = microseconds(50, () => planned(many).rows);
 const printing = microseconds(2_000, () => printedPlan(made));
 
+/** Milliseconds of whole turns on a file as the bot keeps it: a plan asked for again and again. */
+async function turns(howMany: number): Promise<{ p50: number; p99: number }> {
+  const folder = mkdtempSync(join(tmpdir(), 'bench-'));
+  const store = await openSqlite(join(folder, 'store.sqlite'));
+  const surroundings = { store, newId: v7, log: silentLog, now: Date.now };
+  const turn = (text: string) =>
+    taken(
+      {
+        key: v7(),
+        slackTeamId: 'T1',
+        place: 'dm:D1',
+        user: { slackUserId: 'U1', name: '' },
+        at: Date.now(),
+        input: { text },
+        address: { to: 'post', channel: 'D1' },
+      },
+      surroundings,
+    );
+  await turn('110 rows in 22 in, 46 needles, 6 3/4 flat');
+  const times: number[] = [];
+  for (let i = 0; i < howMany; i++) {
+    const start = performance.now();
+    await turn(`pouch ${8 + (i % 5)} in wide`);
+    times.push(performance.now() - start);
+  }
+  await store.close();
+  rmSync(folder, { recursive: true });
+  times.sort((a, b) => a - b);
+  const at = (share: number): number => times[Math.floor(share * times.length)] ?? Number.NaN;
+  return { p50: at(0.5), p99: at(0.99) };
+}
+
+const { p50, p99 } = await turns(500);
+
 const lines: [string, number, string][] = [
   ['one landing chance', chance, ''],
   ['a plan from 1 measurement', one, `${(one / chance).toFixed(0)} landing chances`],
   ['fit of 1,000 measurements and a plan', thousand, `${((thousand - one) / 999).toFixed(2)} µs a measurement`],
+  ['a turn, its plan stored durably', p50 * 1000, `99th percentile ${p99.toFixed(1)} ms`],
   ['printing of a plan', printing, `${(printing / one).toFixed(2)} of making it`],
 ];
 

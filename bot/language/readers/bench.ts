@@ -7,6 +7,7 @@ import {
   phrasePlaces,
   quantityAtIndex,
   type Sheet,
+  said,
   saidBetween,
   wordAt,
 } from '../sheet.js';
@@ -36,17 +37,14 @@ function readMachine(sheet: Sheet, names: readonly string[]): string | undefined
   }
   for (const [i] of sheet.tokens.entries()) {
     const quantity = quantityAtIndex(sheet, i);
-    if (
-      quantity === undefined ||
-      quantity.unit !== undefined ||
-      !Number.isInteger(quantity.lo) ||
-      quantity.lo !== quantity.hi
-    )
+    if (quantity === undefined || !Number.isInteger(quantity.lo) || quantity.lo !== quantity.hi || quantity.lo < 1)
       continue;
     const before = wordAt(sheet, i - 1);
     const machineAfter = wordAt(sheet, i + 1) === 'machine';
     const theOne = before === 'the' || before === 'my';
     const onIt = before === 'on' || (theOne && wordAt(sheet, i - 2) === 'on');
+    // "on the 48 in grey": nothing is knitted on a length.
+    if (quantity.unit !== undefined && !(onIt && theOne && / in$/i.test(said(sheet, i)))) continue;
     if (!machineAfter && !onIt && !(theOne && names.includes(String(quantity.lo)))) continue;
     if (countsIn(sheet).some(({ index }) => index === i)) continue;
     claim(sheet, 'machine', i, ...(machineAfter ? [i + 1] : []));

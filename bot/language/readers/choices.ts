@@ -16,11 +16,11 @@ export function readChoices(sheet: Sheet, piece: Piece): Record<string, Value | 
     }
     if (ask.is !== 'length') continue;
     sheet.tokens.forEach((_, i) => {
-      const refused =
-        ['no', 'without'].includes(wordAt(sheet, i) ?? '') && ask.words.includes(wordAt(sheet, i + 1) ?? '');
-      if (!refused || !isFree(sheet, i + 1)) return;
-      claim(sheet, `no ${ask.label.toLowerCase()}`, i, i + 1);
-      values[id] = ask.defaultMm === undefined ? null : { is: 'length', mm: 0, said: saidBetween(sheet, i, i + 1) };
+      const at = ['a', 'any', 'the'].includes(wordAt(sheet, i + 1) ?? '') ? i + 2 : i + 1;
+      const refused = ['no', 'without'].includes(wordAt(sheet, i) ?? '') && ask.words.includes(wordAt(sheet, at) ?? '');
+      if (!refused || !isFree(sheet, at)) return;
+      claim(sheet, `no ${ask.label.toLowerCase()}`, i, at);
+      values[id] = ask.defaultMm === undefined ? null : { is: 'length', mm: 0, said: saidBetween(sheet, i, at) };
     });
   }
   return values;

@@ -37,7 +37,7 @@ function piecesAfter(sheet: Sheet, index: number, count: number, piece: Piece): 
   for (let i = index + 1; i <= index + 5; i++) {
     const word = wordAt(sheet, i);
     if (word !== undefined && piece.words.includes(word)) {
-      const isOne = count === 1 || (i === index + 1 && freeQuantities(sheet).length > 1);
+      const isOne = count === 1 || next === 'x' || (i === index + 1 && freeQuantities(sheet).length > 1);
       return isOne || /s$/i.test(said(sheet, i)) ? words : undefined;
     }
     const sized = quantityAtIndex(sheet, i)?.unit !== undefined || markAt(sheet, i) === 'by';

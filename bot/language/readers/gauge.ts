@@ -1,7 +1,17 @@
 import type { Piece } from '../../../core/index.js';
 import type { GaugeAsk, Tension } from '../../request.js';
 import { type BareUnit, typedValue } from '../lengths.js';
-import { claim, freeQuantities, isFree, quantityAtIndex, type Sheet, said, saidBetween, wordAt } from '../sheet.js';
+import {
+  claim,
+  freeQuantities,
+  isFree,
+  labelBefore,
+  quantityAtIndex,
+  type Sheet,
+  said,
+  saidBetween,
+  wordAt,
+} from '../sheet.js';
 import { FLAT_WORDS, STATE_WORDS } from '../vocabulary.js';
 import { fieldOf } from './sizes.js';
 import { type CountAt, countsIn, readTension } from './tension.js';
@@ -93,8 +103,9 @@ const WIDE_WORDS = ['wide', 'width', 'across'];
 function flatLabels(sheet: Sheet, index: number, recording: boolean): number[] {
   const near = [index - 2, index - 1, index + 1, index + 2].filter((i) => {
     const word = wordAt(sheet, i) ?? '';
-    const between = i === index - 2 ? wordAt(sheet, index - 1) : i === index + 2 ? wordAt(sheet, index + 1) : 'is';
-    return isFree(sheet, i) && [...FLAT_WORDS, ...WIDE_WORDS].includes(word) && between !== undefined;
+    const between = i === index - 2 ? sheet.tokens[index - 1] : sheet.tokens[index + 1];
+    const joins = Math.abs(i - index) === 1 || between?.is === 'word' || i === labelBefore(sheet, index);
+    return isFree(sheet, i) && [...FLAT_WORDS, ...WIDE_WORDS].includes(word) && joins;
   });
   const words = near.map((i) => wordAt(sheet, i) ?? '');
   const flat = words.some((word) => FLAT_WORDS.includes(word));

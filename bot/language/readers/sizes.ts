@@ -21,7 +21,6 @@ export type SizesRead = { values: Record<string, Value>; tooMany?: string | unde
 export function readSizes(sheet: Sheet, piece: Piece, bare: BareUnit): SizesRead {
   claimCounted(sheet, piece);
   const strange = strangeNoun(sheet, piece);
-  if (strange !== undefined) return { values: {}, strange };
   const values: Record<string, Value> = {};
   const put = (id: string, index: number): void => {
     const quantity = quantityAtIndex(sheet, index);
@@ -42,7 +41,11 @@ export function readSizes(sheet: Sheet, piece: Piece, bare: BareUnit): SizesRead
     put(id, index);
     claim(sheet, piece.asks[id]?.label ?? id, label);
   }
-  const rest = freeQuantities(sheet).filter((i) => quantityAtIndex(sheet, i)?.unit !== 'percent');
+  // Beside a number that counts something unknown, only a typed length is surely a size.
+  const rest = freeQuantities(sheet).filter((i) => {
+    const unit = quantityAtIndex(sheet, i)?.unit;
+    return unit !== 'percent' && (strange === undefined || unit !== undefined);
+  });
   const open = rest.length === 1 ? loneFields(piece, values) : piece.pair.filter((id) => !(id in values));
   if (rest.length > open.length && rest.length > 1 && rest.every((i, k) => k === 0 || markAt(sheet, i - 1) === 'by')) {
     return { values, tooMany: saidBetween(sheet, rest[0] ?? 0, rest.at(-1) ?? 0) };
@@ -51,7 +54,7 @@ export function readSizes(sheet: Sheet, piece: Piece, bare: BareUnit): SizesRead
     const id = open[k];
     if (id !== undefined) put(id, index);
   });
-  return { values };
+  return Object.keys(values).length === 0 ? { values, strange } : { values };
 }
 
 /** What a lone number is for: the first size still needed, then the rest of the pair. */
@@ -63,22 +66,16 @@ const loneFields = (piece: Piece, values: Record<string, Value>): string[] =>
 
 const rangeOf = (ask: Ask): FieldRange => (ask.is === 'window' || ask.is === 'length' ? ask : undefined);
 
-/** A number followed by a word that nobody knows counts that, and is no size: `11 bananas`. */
+/** A number followed by a word that nobody knows counts that, and is no size: `11 bananas`. The first such, quoted. */
 function strangeNoun(sheet: Sheet, piece: Piece): string | undefined {
-  for (const i of freeQuantities(sheet)) {
+  const strange = freeQuantities(sheet).filter((i) => {
     const word = wordAt(sheet, i + 1);
-    if (
-      word === undefined ||
-      !isFree(sheet, i + 1) ||
-      isKnownWord(word) ||
-      fieldOf(piece, word) !== undefined ||
-      quantityAtIndex(sheet, i)?.unit !== undefined
-    )
-      continue;
-    claim(sheet, 'not understood', i, i + 1);
-    return saidBetween(sheet, i, i + 1);
-  }
-  return undefined;
+    const unknown = word !== undefined && !isKnownWord(word) && fieldOf(piece, word) === undefined;
+    return unknown && isFree(sheet, i + 1) && quantityAtIndex(sheet, i)?.unit === undefined;
+  });
+  claim(sheet, LEFT_OUT, ...strange.flatMap((i) => [i, i + 1]));
+  const [first] = strange;
+  return first === undefined ? undefined : saidBetween(sheet, first, first + 1);
 }
 
 /** Rows and stitches, days, `2 rings`, `1 in wider` and the number of a row are no sizes. */
@@ -154,9 +151,14 @@ function candidates(sheet: Sheet, piece: Piece, index: number): { label: number;
   });
 }
 
-/** The ask that a word names, or undefined. */
-export const fieldOf = (piece: Piece, word: string): string | undefined =>
-  Object.entries(piece.asks).find(([id, ask]) => ask.is !== 'choice' && (ask.words.includes(word) || id === word))?.[0];
+const LETTERS: Record<string, string> = { w: 'wide', h: 'high', l: 'long' };
+
+/** The ask that a word names, or its letter (`11w x 6h`), or undefined. */
+export function fieldOf(piece: Piece, said: string): string | undefined {
+  const word = LETTERS[said] ?? said;
+  const named = ([id, ask]: [string, Ask]) => ask.is !== 'choice' && (ask.words.includes(word) || id === word);
+  return Object.entries(piece.asks).find(named)?.[0];
+}
 
 /** Words of fields left over after every number has its own are no riddle: `how wide`. */
 export function claimFieldWords(sheet: Sheet, piece: Piece): void {

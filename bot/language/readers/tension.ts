@@ -5,6 +5,7 @@ import {
   claim,
   freeQuantities,
   indexesBetween,
+  labelBefore,
   markAt,
   quantityAtIndex,
   type Sheet,
@@ -116,7 +117,7 @@ function lengthAfter(sheet: Sheet, from: number): { index: number; joint: string
 
 const namesFlat = (sheet: Sheet, index: number): boolean =>
   [...FLAT_WORDS, 'wide'].includes(wordAt(sheet, index + 1) ?? '') ||
-  FLAT_WORDS.includes(wordAt(sheet, index - 1) ?? '');
+  FLAT_WORDS.includes(wordAt(sheet, labelBefore(sheet, index)) ?? '');
 
 /**
  * Rows or stitches with what they were counted over: a rate, or a length that follows or, failing that, one that
@@ -159,7 +160,7 @@ function lengthBefore(sheet: Sheet, index: number): { index: number; joint: stri
 
 function lengthLabelledLong(sheet: Sheet): { index: number; joint: string | undefined } | undefined {
   const index = freeQuantities(sheet).find((i) =>
-    [wordAt(sheet, i + 1), wordAt(sheet, i - 1)].some((word) => word === 'long' || word === 'length'),
+    [wordAt(sheet, i + 1), wordAt(sheet, labelBefore(sheet, i))].some((word) => word === 'long' || word === 'length'),
   );
   return index === undefined ? undefined : { index, joint: undefined };
 }

@@ -1,0 +1,112 @@
+import { describe, expect, test } from 'vitest';
+import type { Context } from '../../bot/language/context.js';
+import { read } from '../../bot/language/read.js';
+import { meaningOf, PLAIN } from './reading.js';
+
+const POUCH: Partial<Context> = { subjectPiece: 'pouch' };
+
+/** Numbers that are no sizes, and what the message means without them. */
+const NO_SIZES: readonly [text: string, meaning: string, given?: Partial<Context>][] = [
+  ['2 in 1', 'unread nothing "2 in 1"'],
+  ['2 in 1 pouch', 'plan pouch'],
+  ['2-in-1 pouch 11 in wide', 'plan pouch width=279.4'],
+  ['pouch 11 in wide by 31 november', 'plan pouch width=279.4'],
+  ['pouch 11 in wide, 5 december', 'plan pouch width=279.4'],
+  ['pouch 11 in wide, dec 5', 'plan pouch width=279.4'],
+  ['pouch 11 in wide by the 5th', 'plan pouch width=279.4'],
+  ['pouch 11 in wide at 10:30', 'plan pouch width=279.4'],
+  ['pouch 11 in wide before 5pm', 'plan pouch width=279.4'],
+  ['pouch 11 in wide in 3 days', 'plan pouch width=279.4'],
+  ['pouch 11 in wide within 2 weeks', 'plan pouch width=279.4'],
+  ['pouch 11 in wide on row 5', 'plan pouch width=279.4'],
+  ['pouch 11 in wide, row 79', 'plan pouch width=279.4'],
+  ['pouch 11 in wide, 110 rows', 'plan pouch width=279.4'],
+  ['pouch 11 in wide with 20 stitches', 'plan pouch width=279.4'],
+  ['pouch 11 in wide for $25', 'plan pouch width=279.4'],
+  ['pouch 11 in wide, 25€', 'plan pouch width=279.4'],
+  ['pouch 11 in wide for 25 dollars', 'plan pouch width=279.4'],
+  ['pouch #5', 'plan pouch'],
+  ['pouch 11 in wide in 2 colours', 'plan pouch width=279.4'],
+  ['pouch 11 in wide with 2 rings', 'plan pouch width=279.4'],
+  ['pouch 11 in wide with 2 zips', 'plan pouch width=279.4'],
+  ['pouch 11 in wide for 3 kids', 'plan pouch width=279.4'],
+  ['pouch 11 in wide, 50%', 'plan pouch width=279.4'],
+  ['1st pouch 11 in wide', 'plan pouch width=279.4'],
+  ['the 2nd one', 'unread nothing "2nd"'],
+  ['pouch 11 in wide, the red one', 'plan pouch width=279.4'],
+  ['another one please', 'unread nothing "another one please"', POUCH],
+  ['A4 pouch', 'plan pouch'],
+  ['v2 pouch 11 in wide', 'plan pouch width=279.4'],
+  ['pouch twenty two inches wide', 'plan pouch'],
+  ['pouch forty-six inches wide', 'plan pouch'],
+  ['pouch two hundred inches wide', 'plan pouch'],
+  ['fourty six needles', 'unread nothing "fourty six"'],
+  ['a hundred and ten rows in 22 in', 'unread nothing "a hundred and ten rows in 22 in"'],
+  ['10 million rows', 'unread nothing "10 million"'],
+  ['pouch 1/0 in wide', 'plan pouch'],
+  ['pouch NaN wide', 'plan pouch'],
+  ['pouch Infinity wide', 'plan pouch'],
+  ['1 in wider', 'unread nothing "1 in wider"', POUCH],
+  ['make it 2 in longer', 'unread nothing "2 in longer"', POUCH],
+  ['10 more rows', 'unread nothing "10 more"', POUCH],
+  ['give or take 1/2 in', 'unread nothing "1/2 in"', POUCH],
+  ['± 1/4', 'unread nothing "1/4"', POUCH],
+  ['why 109', 'unread nothing "109"', POUCH],
+  ['my phone number is 123456', 'unread nothing "phone number"', POUCH],
+  ['110 rows', 'record rows=110/?', POUCH],
+  ['11 bananas wide', 'unread nothing "11 bananas"'],
+  ['make it 11 bananas', 'unread words "11 bananas"', POUCH],
+  ['weight 38 g', 'unread nothing "weight 38 g"'],
+  ['room 101', 'unread nothing "room 101"'],
+  ['http://example.com/11x6', 'unread nothing "http://example.com/11x6"'],
+  ['call me at 5', 'unread nothing "call me at 5"'],
+  ['😀', 'unread nothing "😀"'],
+  ['👍', 'unread nothing "👍"', POUCH],
+  ['pouch 11 in wide 😀', 'plan pouch width=279.4'],
+  ['мешок 11 дюймов', 'unread nothing "мешок 11 дюймов"'],
+  ['ポーチ 11 cm', 'unread nothing "ポーチ 11 cm"'],
+  ['حقيبة ١١', 'unread nothing "حقيبة"'],
+  ['pouch 11 см wide', 'unread words "11 см"'],
+  ['<!channel>', 'unread nothing "channel"'],
+];
+
+describe('a number that is no size is not read as one', () => {
+  test.each(NO_SIZES.map(([text, meaning, given]) => ({ text, meaning, given })))('"$text": $meaning', (row) => {
+    expect(meaningOf(row.text, row.given)).toBe(row.meaning);
+  });
+
+  test('what is left out of a plan is told, word for word', () => {
+    expect(read('pouch 11 in wide for $25, row 79, zzyzx', PLAIN).trace.leftover).toEqual(['$25', '79', 'zzyzx']);
+  });
+});
+
+/** Ordinary words, each one or two slips away from a word of the trade. */
+const ORDINARY =
+  `plain place plane plan rung rang rink wife wine wire wise wade wider widen pane penal parse pulse purge pursue
+poach pooch porch couch touch coach punch pinch tuba tune tubs tale talk tally toil tell till held hell heap hemp helm
+seal seat sear seem scam slam steam yard yawn gauze gouge grift graph switch swath tested rusted rented handing wished washer
+folder needless needled noodles inched itches stretches sketches switches lengthy lengthen bread breath brood lone lung
+deer deed dept zaps closer closet clothes crutch church weight eight night hind machined wasted taste paste undone unto`.split(
+    /\s+/,
+  );
+
+describe('an ordinary word is not mended into a word of the trade', () => {
+  test.each(ORDINARY)('%s', (word) => {
+    expect(read(`a ${word}, with 11 of it`, PLAIN).trace.mended).toEqual([]);
+  });
+
+  test('nor is one of the maker’s own names', () => {
+    expect(read('pouch 11 in wide in yarm', { ...PLAIN, yarns: ['yarm'] }).trace.mended).toEqual([]);
+  });
+});
+
+describe('noise', () => {
+  test('of 4,000 characters is read and means nothing', () => {
+    const noise = '~!? qx zv 😀 '.repeat(400).slice(0, 4000);
+    expect(meaningOf(noise)).toMatch(/^unread nothing/);
+  });
+
+  test('longer than that is not read at all', () => {
+    expect(meaningOf('x'.repeat(4001))).toBe(`unread too_long "${'x'.repeat(40)}"`);
+  });
+});

@@ -1,0 +1,81 @@
+import type { Context } from '../../bot/language/context.js';
+import { read } from '../../bot/language/read.js';
+import type { Bench, Meaning, Tension, Value } from '../../bot/request.js';
+import { pieces } from '../../core/index.js';
+
+/** A maker in inches with two machines and two yarns, and no talk behind them. */
+export const PLAIN: Context = {
+  pieces,
+  units: 'in',
+  machines: ['the old blue', '48', '46'],
+  yarns: ['grey medium', 'oat'],
+  holes: [],
+};
+
+/** What a text means, each meaning in a line: `plan pouch width=279.4 x2 machine=48`. Lengths in mm to 0.01. */
+export const meaningOf = (text: string, given: Partial<Context> = {}): string =>
+  read(text, { ...PLAIN, ...given })
+    .meanings.map(line)
+    .join('; ');
+
+function line(meaning: Meaning): string {
+  switch (meaning.kind) {
+    case 'plan': {
+      const { piece = '?', values, copies, on, words } = meaning.ask;
+      return joined(['plan', piece, ...sizes(values), copies > 1 && `x${copies}`, bench(on), words && `"${words}"`]);
+    }
+    case 'change': {
+      const { values, copies, on, due } = meaning.edit;
+      return joined(['change', ...sizes(values), copies && `x${copies}`, bench(on), due && `by ${due.day}`]);
+    }
+    case 'record_gauge': {
+      const { rows, stitches, flatWidth, on, state, form } = meaning.gauge;
+      const measured = [rows && `rows=${rate(rows)}`, stitches && `stitches=${rate(stitches)}`];
+      return joined(['record', ...measured, flatWidth && `flat=${size(flatWidth)}`, bench(on), state, form]);
+    }
+    case 'reply':
+      return `reply ${size(meaning.value)}`;
+    case 'pick':
+      return `pick ${meaning.index}`;
+    case 'set_units':
+      return `set_units ${meaning.units}`;
+    case 'undo':
+      return meaning.redo ? 'redo' : 'undo';
+    case 'unread':
+      return joined(['unread', meaning.why, meaning.words && `"${meaning.words}"`]);
+    default:
+      return meaning.kind;
+  }
+}
+
+const joined = (parts: readonly unknown[]): string => parts.filter(Boolean).join(' ');
+
+const sizes = (values: Record<string, Value | null>): string[] =>
+  Object.entries(values).map(([id, value]) => `${id}=${value === null ? 'none' : size(value)}`);
+
+const bench = ({ machine, needles, yarn }: Bench): string =>
+  joined([machine && `machine=${machine}`, needles !== undefined && `needles=${needles}`, yarn && `yarn=${yarn}`]);
+
+const rate = ({ count, over, how }: Tension): string =>
+  `${round(count)}/${over === undefined ? '?' : size(over)}${how === 'counted' ? ' counted' : ''}`;
+
+function size(value: Value): string {
+  switch (value.is) {
+    case 'length':
+      return round(value.mm);
+    case 'window':
+      return `${round(value.loMm)}..${round(value.hiMm)}`;
+    case 'bare':
+      return value.lo === value.hi
+        ? `${round(value.lo)} of no unit`
+        : `${round(value.lo)}..${round(value.hi)} of no unit`;
+    case 'count':
+      return `${round(value.count)}`;
+    case 'mass':
+      return `${round(value.g)}g`;
+    case 'choice':
+      return value.id;
+  }
+}
+
+const round = (value: number): string => String(Math.round(value * 100) / 100);
