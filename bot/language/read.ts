@@ -62,7 +62,9 @@ export function read(text: string, context: Context): Reading {
   if (mendedShort !== undefined) return { meanings: [mendedShort], trace: { tokens: [], mended, leftover: [] } };
   const sheet = sheetOf(trimmed, tokens);
   claimPronouns(sheet);
-  if (context.held !== undefined && readPiece(sheetOf(trimmed, tokens), context.pieces) !== undefined) {
+  // A piece named with a size of its own is a new request.
+  const isPieceAlone = tokens.every(({ is }) => is !== 'quantity');
+  if (context.held !== undefined && isPieceAlone && readPiece(sheetOf(trimmed, tokens), context.pieces) !== undefined) {
     return read(`${context.held}, ${trimmed}`, { ...context, held: undefined, holes: [] });
   }
   const meanings = meaningsOf(sheet, context, due);
@@ -161,7 +163,9 @@ function meaningsOf(sheet: Sheet, context: Context, due: DueDate | undefined): M
       sized || copies !== undefined || due !== undefined || (record.length === 0 && Object.keys(on).length > 0);
     if (answers || !changes || (!intent && isGuess(sheet, values)))
       return record.length > 0 ? record : withoutPiece(sheet, context, bare, intent, false);
-    if (context.holes.length > 0 && copies === undefined && isLoneQuantity(sheet))
+    // "Make it 12" answers no question for a gauge.
+    const [hole] = context.holes;
+    if (hole !== undefined && !(hole === 'gauge' && intent) && copies === undefined && isLoneQuantity(sheet))
       return [...record, loneReply(sheet, bare)];
     return [
       ...record,

@@ -35,7 +35,7 @@ export type Fault = (bound: Bound) => Bound;
 /** A talk through `taken` over a store in memory. `fault` may spoil what a turn works with. */
 export async function talk(fault: Fault = (bound) => bound): Promise<Talk> {
   let statements: string[] = [];
-  const store = await openSqlite(':memory:', (event) => statements.push(event.query.sql));
+  const store = await openSqlite(':memory:', (event) => void statements.push(event.query.sql));
   const spoilt: Store = { ...store, within: (team, work) => store.within(team, (bound) => work(fault(bound))) };
   const surroundings = { store: spoilt, newId: v7, log: silentLog, now: () => AT };
   let turns = 0;

@@ -69,7 +69,7 @@ describe('a request that waits', () => {
     const { say } = await opened();
     await say(POUCH);
     await say('make it 12');
-    expect(replyOf(await say(MEDIUM), 'plan').ask.values.width).toMatchObject({ mm: 304.8 });
+    expect(replyOf(await say(MEDIUM), 'plan').ask.values.width).toMatchObject({ mm: expect.closeTo(304.8, 6) });
   });
 
   test('is dropped by "never mind", and lapses after a day', async () => {
@@ -100,7 +100,7 @@ describe('a refused request changes nothing', () => {
     ['~!? qx zv '.repeat(400), /I did not understand "qx zv/],
     ['x'.repeat(5000), /longer than I can read/],
     ['😀', /I did not understand "😀"/],
-    ['мешок 11 дюймов', /I did not understand "мешок 11 дюймов"/],
+    ['мешок 11 дюймов', /I did not understand "11 дюймов"/],
     ['11 in by 11 in by 11 in', /more sizes than the piece has|I did not understand "11 in by 11 in by 11 in"/],
     ['pouch 11 in by 11 in by 11 in', /more sizes than the piece has: "11 in by 11 in by 11 in"/],
     ['-46 needles', /Needles: I read -46/],
@@ -115,22 +115,25 @@ describe('a refused request changes nothing', () => {
     ['panel 30 in wide, 12 in long', /Needles: a panel would take/],
   ];
 
-  test.each(bad)('"%.40s" is answered by a sentence and stores nothing', async (text, says) => {
-    const { say, kept, written } = await opened();
-    await say(MEDIUM);
-    await say(POUCH);
-    const before = await kept();
-    written();
-    const answer = await say(text);
-    expect(written().filter((table) => !EVERY_TURN.includes(table))).toEqual([]);
-    expect(kindsOf(answer)).toEqual(['problem']);
-    expect([answer.card.lead, ...answer.card.body].join(' ')).toMatch(says);
-    expect(answer.card.body.at(-1)).toBe('Nothing was stored.');
-    const after = (await kept()) as { conversation: { offered: unknown } };
-    const { offered } = (before as typeof after).conversation;
-    expect({ ...after, conversation: { ...after.conversation, offered } }).toEqual(before);
-    expect(replyOf(await say('make it 12'), 'plan').plan.rows).toBe(119);
-  });
+  test.each(bad.map(([text, says]) => ({ text, says })))(
+    '"$text" is answered by a sentence',
+    async ({ text, says }) => {
+      const { say, kept, written } = await opened();
+      await say(MEDIUM);
+      await say(POUCH);
+      const before = await kept();
+      written();
+      const answer = await say(text);
+      expect(written().filter((table) => !EVERY_TURN.includes(table))).toEqual([]);
+      expect(kindsOf(answer)).toEqual(['problem']);
+      expect([answer.card.lead, ...answer.card.body].join(' ')).toMatch(says);
+      expect(answer.card.body.at(-1)).toBe('Nothing was stored.');
+      const after = (await kept()) as { conversation: { offered: unknown } };
+      const { offered } = (before as typeof after).conversation;
+      expect({ ...after, conversation: { ...after.conversation, offered } }).toEqual(before);
+      expect(replyOf(await say('make it 12'), 'plan').plan.rows).toBe(119);
+    },
+  );
 
   test.each(['pouch NaN wide', 'pouch 1/0 in wide'])(
     '"%s" asks for the size and says what it left out',
@@ -209,7 +212,7 @@ describe('what was offered', () => {
     const pressed = await press(1);
     const said = await say('the second');
     expect(replyOf(pressed, 'plan').plan.rows).toBe(replyOf(said, 'plan').plan.rows);
-    expect(replyOf(said, 'plan').ask.values.closure).toMatchObject({ mm: 152.4 });
+    expect(replyOf(said, 'plan').ask.values.closure).toMatchObject({ mm: expect.closeTo(152.4, 6) });
   });
 
   test('shows the steps of the plan it stood under, though another plan came after', async () => {
@@ -250,7 +253,7 @@ describe('two makers in one thread', () => {
     await say(POUCH, NADIA);
     const waiting = await kept(NADIA);
     expect(kindsOf(await say('60 needles, 120 rows, 22 in long, 8 in flat', OWEN))).toEqual(['gauge']);
-    expect((await say('make it 12', OWEN)).card.lead).toMatch(/^I did not understand/);
+    expect((await say('make it 12', OWEN)).card.lead).toBe('Which piece is it for?');
     expect(await kept(NADIA)).toEqual(waiting);
     expect(replyOf(await say(MEDIUM, NADIA), 'plan').plan.needles).toBe(46);
     expect(replyOf(await say(POUCH, OWEN), 'plan').plan.needles).toBe(60);
