@@ -16,9 +16,18 @@ export function whole(meaning: Meaning, talk: Conversation, units: Units | undef
       return filled(meaning.value, talk, units);
     case 'pick':
       return picked(meaning, talk);
+    case 'record_gauge':
+      return benched(meaning, talk);
     default:
       return meaning;
   }
+}
+
+/** A gauge given because a plan waits for it is of the machine and yarn that the plan named. */
+function benched(request: Request & { kind: 'record_gauge' }, { pending }: Conversation): Request {
+  if (pending?.request.kind !== 'plan' || pending.holes[0] !== 'gauge') return request;
+  const on = rebenched(pending.request.ask.on, request.gauge.on);
+  return { kind: 'record_gauge', gauge: { ...request.gauge, on } };
 }
 
 /** The plan ask that a follow-up changes: the one waiting, else the last. */

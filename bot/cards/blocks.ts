@@ -70,10 +70,12 @@ function actions(card: Card, turn: string): Block {
 }
 
 function table({ columns, rows }: NonNullable<Card['table']>): Block {
-  const cells = (texts: readonly string[]) => texts.map((text) => ({ type: 'raw_text', text: held(text) }));
+  const shown = [columns, ...rows].slice(0, LIMITS.tableRows);
+  const most = Math.floor(LIMITS.tableText / (shown.length * columns.length));
+  const cell = (text: string) => ({ type: 'raw_text', text: shortened(held(text), most) });
   return {
     type: 'table',
-    rows: [columns, ...rows].slice(0, LIMITS.tableRows).map(cells),
+    rows: shown.map((texts) => texts.map(cell)),
     column_settings: columns.map(() => ({ is_wrapped: true })),
   };
 }

@@ -12,6 +12,8 @@ export const LIMITS = {
   messageText: 4000,
   tableRows: 100,
   tableColumns: 20,
+  /** All cells of a table together. */
+  tableText: 10_000,
 } as const;
 
 /** A text no longer than `most` characters; what was cut off is shown by an ellipsis. */

@@ -71,11 +71,9 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
         `With its rings and 1/2 in of ease it needs at least ${long(problem.needsMm)} of width.`,
       ]);
     case 'ring_too_big':
-      return sentence(
-        `A ring of ${long(problem.ringMm)} is too big for a piece ${long(problem.heightMm)} tall`,
-        ['Keep a ring under a third of the height.'],
-        ['no rings'],
-      );
+      return sentence(`A ring of ${long(problem.ringMm)} is too big for a piece ${long(problem.heightMm)} tall`, [
+        'Keep a ring under a third of the height.',
+      ]);
     case 'too_many_needles':
       return sentence(`Needles: a panel would take ${problem.given}`, [
         `On ${problem.machine} needles a panel can use ${problem.max} at most, since two stay free. Ask for it narrower, or join two panels.`,

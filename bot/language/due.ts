@@ -38,7 +38,7 @@ export function dueReader(now: number, zone: string): (text: string) => DueDate 
       const end = from + found.index + found.text.length;
       return {
         day: day.toString(),
-        said: text.slice(cue.index, end),
+        said: text.slice(cue.index, end).replace(/[\s,;.]+$/, ''),
         start: cue.index,
         end,
         past: Temporal.PlainDate.compare(day, today) < 0,

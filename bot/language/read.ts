@@ -1,5 +1,5 @@
 import type { Piece } from '../../core/index.js';
-import type { Bench, Meaning, PlanAsk, Request, Value } from '../request.js';
+import type { Bench, Meaning, PlanAsk, Request } from '../request.js';
 import type { Context, DueDate, Trace } from './context.js';
 import { joinedTokens } from './joined.js';
 import { type BareUnit, bareUnit, typedValue } from './lengths.js';
@@ -8,6 +8,7 @@ import { readBench } from './readers/bench.js';
 import { readChoices } from './readers/choices.js';
 import { readCopies } from './readers/copies.js';
 import { readGauge } from './readers/gauge.js';
+import { pickOf } from './readers/picks.js';
 import { readPiece } from './readers/pieces.js';
 import { shortRequest } from './readers/short.js';
 import { claimFieldWords, readSizes } from './readers/sizes.js';
@@ -90,33 +91,27 @@ const blanked = (text: string, due: DueDate | undefined): string =>
 const wordsOf = (tokens: readonly Token[]): string =>
   tokens.map((token) => (token.is === 'word' ? token.word : '')).join(' ');
 
-const ORDINALS: Record<string, number> = {
-  'the first': 0,
-  first: 0,
-  'the second': 1,
-  second: 1,
-  'the third': 2,
-  third: 2,
-};
+const trades = new WeakMap<readonly Piece[], { own: Set<string>; trade: readonly string[] }>();
 
-/** `the first` picks what was last offered; a plain yes counts only while a yes-or-no question is open. */
-function pickOf(text: string, context: Context): Meaning | undefined {
-  const yes =
-    context.holes[0] === 'confirm' && /^(?:yes|yep|right|it is(?: right)?|correct|thats right)[.! ]*$/i.test(text);
-  if (yes) return { kind: 'pick', index: 0 };
-  const index = ORDINALS[text.toLowerCase().replace(/[.! ]+$/, '')];
-  return index !== undefined && context.holes.length === 0 ? { kind: 'pick', index } : undefined;
+/** Words of the pieces, and all that a typo may stand for; gathered once for a registry. */
+function tradeOf(pieces: readonly Piece[]): { own: Set<string>; trade: readonly string[] } {
+  const known = trades.get(pieces);
+  if (known !== undefined) return known;
+  const own = new Set(pieces.flatMap((p) => [...p.words, ...Object.values(p.asks).flatMap((ask) => ask.words)]));
+  const words = [...own].filter((word) => !word.includes(' '));
+  const gathered = { own, trade: [...new Set([...TRADE_WORDS, ...words])] };
+  trades.set(pieces, gathered);
+  return gathered;
 }
 
 /** Typos in trade words mended where one word alone can be meant. */
 function mendedTokens(tokens: readonly Token[], context: Context): { tokens: Token[]; mended: Trace['mended'] } {
   const names = [...context.machines, ...context.yarns].flatMap((name) => name.split(' '));
-  const pieceWords = context.pieces.flatMap((p) => [...p.words, ...Object.values(p.asks).flatMap((ask) => ask.words)]);
-  const own = new Set([...names, ...pieceWords]);
-  const trade = [...new Set([...TRADE_WORDS, ...pieceWords.filter((word) => !word.includes(' '))])];
+  const { own, trade } = tradeOf(context.pieces);
   const mended: Trace['mended'] = [];
   const result = tokens.map((token) => {
-    if (token.is !== 'word' || own.has(token.word) || !mayBeTypo(token.word)) return token;
+    if (token.is !== 'word' || own.has(token.word) || names.includes(token.word) || !mayBeTypo(token.word))
+      return token;
     const near = nearWord(token.word, trade);
     if (near === undefined) return token;
     mended.push({ from: token.word, to: near });
@@ -146,6 +141,7 @@ function meaningsOf(sheet: Sheet, context: Context, due: DueDate | undefined): M
   const record: Meaning[] = records.map((recorded) => ({ kind: 'record_gauge', gauge: { ...recorded, on } }));
 
   if (piece === undefined) return [...record, ...withoutPiece(sheet, context, bare, intent, record.length > 0)];
+  if (named === undefined && record.length > 0 && !intent) return record;
   const sizes = panel ?? readSizes(sheet, piece, bare);
   if (sizes.tooMany) return [{ kind: 'unread', why: 'too_many_sizes', words: sizes.tooMany }];
   if (sizes.strange) return [{ kind: 'unread', why: 'words', words: sizes.strange }];
@@ -161,12 +157,10 @@ function meaningsOf(sheet: Sheet, context: Context, due: DueDate | undefined): M
     const answers = !sized && record.length > 0;
     const changes =
       sized || copies !== undefined || due !== undefined || (record.length === 0 && Object.keys(on).length > 0);
-    if (answers || !changes || (!intent && isGuess(sheet, values)))
+    if (answers || !changes || (sized && isElsewhere(sheet)))
       return record.length > 0 ? record : withoutPiece(sheet, context, bare, intent, false);
-    // "Make it 12" answers no question for a gauge.
-    const [hole] = context.holes;
-    if (hole !== undefined && !(hole === 'gauge' && intent) && copies === undefined && isLoneQuantity(sheet))
-      return [...record, loneReply(sheet, bare)];
+    if (copies === undefined && isAnswer(sheet, context, intent, values))
+      return [...record, loneReply(sheet, bare, context)];
     return [
       ...record,
       { kind: 'change', edit: { values, on: record.length > 0 ? {} : on, copies, focus: [], due: dueOf(due) } },
@@ -183,10 +177,22 @@ function meaningsOf(sheet: Sheet, context: Context, due: DueDate | undefined): M
   return [...record, { kind: 'plan', ask }];
 }
 
-/** True when bare numbers stand among words that nobody knows: an address, a telephone number. */
-const isGuess = (sheet: Sheet, values: Record<string, Value | null>): boolean =>
-  sheet.tokens.some((token, i) => token.is === 'word' && isLeftOver(sheet, i)) &&
-  Object.values(values).some((value) => value?.is === 'bare' || value?.assumed === 'unit');
+/** Words that point to the plan in hand. */
+const POINTING = ['it', 'them', 'these', 'those', 'this', 'that', 'same', 'instead'];
+
+/** True when a size stands among words that nobody knows and nothing points to the plan in hand: `scarf 60 in`. */
+const isElsewhere = (sheet: Sheet): boolean =>
+  sheet.tokens.some((token, i) => token.is === 'word' && isLeftOver(sheet, i) && !/\d/.test(token.word)) &&
+  !sheet.tokens.some((_, i) => POINTING.includes(wordAt(sheet, i) ?? ''));
+
+/** True for a lone number where one was asked for. "Make it 12" is none for a gauge, "a 9 in zip" none for a width. */
+function isAnswer(sheet: Sheet, context: Context, intent: boolean, values: object): boolean {
+  const [hole, ...instead] = context.holes;
+  if (hole === undefined || !isLoneQuantity(sheet) || instead.some((id) => id in values)) return false;
+  return (
+    !(intent && (hole === 'gauge' || saysRows(sheet))) && !(hole === 'units' && context.subjectPiece !== undefined)
+  );
+}
 
 /** True when a piece has every size it needs. */
 const isComplete = (piece: Piece, values: Record<string, unknown>): boolean =>
@@ -219,16 +225,19 @@ function onlyNeedles(on: Bench, context: Context, planning: boolean): object[] {
 
 /** No piece is named and none is in hand: an answer to what was asked, a plan without its piece, or nothing. */
 function withoutPiece(sheet: Sheet, context: Context, bare: BareUnit, intent: boolean, recorded: boolean): Meaning[] {
-  if (context.holes.length > 0 && isLoneQuantity(sheet)) return [loneReply(sheet, bare)];
+  if (isAnswer(sheet, context, intent, {})) return [loneReply(sheet, bare, context)];
   const free = freeQuantities(sheet);
   const asksSize = free.some((i) => quantityAtIndex(sheet, i)?.unit !== 'percent');
   if (recorded) return [];
-  if (intent && (asksSize || context.command === '/rows' || saysRows(sheet))) {
+  const left = sheet.tokens.flatMap((_, i) => (isLeftOver(sheet, i) ? [i] : []));
+  if (context.subjectPiece !== undefined) {
+    const again = intent && saysRows(sheet) && left.length === 0;
+    if (again) return [{ kind: 'change', edit: { values: {}, on: {}, focus: [] } }];
+  } else if (intent && (asksSize || context.command === '/rows' || saysRows(sheet))) {
     const words = freeText(sheet);
     claim(sheet, 'held until the piece is named', ...sheet.tokens.keys());
     return [{ kind: 'plan', ask: { copies: 1, values: {}, on: {}, focus: [], words } }];
   }
-  const left = sheet.tokens.flatMap((_, i) => (isLeftOver(sheet, i) ? [i] : []));
   const words = left.length === 0 ? sheet.text : saidBetween(sheet, left[0] ?? 0, left.at(-1) ?? 0);
   return [{ kind: 'unread', why: 'nothing', words: words.slice(0, MOST_QUOTED) }];
 }
@@ -243,11 +252,14 @@ const freeText = (sheet: Sheet): string =>
 /** True when a message is one quantity and words that carry no meaning of their own. */
 const isLoneQuantity = (sheet: Sheet): boolean => sheet.tokens.filter((token) => token.is === 'quantity').length === 1;
 
-function loneReply(sheet: Sheet, bare: BareUnit): Meaning {
+function loneReply(sheet: Sheet, bare: BareUnit, context: Context): Meaning {
   const index = sheet.tokens.findIndex((token) => token.is === 'quantity');
   const token = sheet.tokens[index];
   if (token?.is !== 'quantity') throw new Error('a lone quantity is a quantity');
   claim(sheet, 'answer', index);
+  const { unit } = token.quantity;
+  if (context.holes[0] === 'units' && unit !== undefined)
+    return { kind: 'set_units', units: unit === 'in' ? 'in' : 'cm' };
   return { kind: 'reply', value: typedValue(token.quantity, bare, said(sheet, index)) };
 }
 

@@ -55,13 +55,16 @@ export const saidBetween = (sheet: Sheet, from: number, to: number): string =>
 
 export const said = (sheet: Sheet, index: number): string => saidBetween(sheet, index, index);
 
-/** A word, or a number as it was typed, without its article: a `half` seam, the red `one`. */
-const spokenAt = (sheet: Sheet, index: number): string =>
-  wordAt(sheet, index) ?? said(sheet, index).toLowerCase().replace(/^an? /, '');
+/** True for a word, and for a number typed as that word: a `half` seam, the red `one`. */
+function isSpoken(sheet: Sheet, index: number, word: string): boolean {
+  const token = sheet.tokens[index];
+  if (token?.is === 'word') return token.word === word;
+  return token?.is === 'quantity' && said(sheet, index).replace(/^an? /i, '').toLowerCase() === word;
+}
 
 /** True when free words stand one after another from `index`. */
 export const phraseAt = (sheet: Sheet, index: number, words: readonly string[]): boolean =>
-  words.every((word, k) => isFree(sheet, index + k) && spokenAt(sheet, index + k) === word);
+  words.every((word, k) => isFree(sheet, index + k) && isSpoken(sheet, index + k, word));
 
 /** Every place where a free phrase stands, given as words apart by spaces. */
 export function phrasePlaces(sheet: Sheet, phrase: string): { from: number; to: number }[] {

@@ -42,7 +42,7 @@ function readMachine(sheet: Sheet, names: readonly string[]): string | undefined
     const before = wordAt(sheet, i - 1);
     const machineAfter = wordAt(sheet, i + 1) === 'machine';
     const theOne = before === 'the' || before === 'my';
-    const onIt = before === 'on' || (theOne && wordAt(sheet, i - 2) === 'on');
+    const onIt = before === 'on' || (theOne && ['on', 'in', 'with', 'using'].includes(wordAt(sheet, i - 2) ?? ''));
     // "on the 48 in grey": nothing is knitted on a length.
     if (quantity.unit !== undefined && !(onIt && theOne && / in$/i.test(said(sheet, i)))) continue;
     if (!machineAfter && !onIt && !(theOne && names.includes(String(quantity.lo)))) continue;

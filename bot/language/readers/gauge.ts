@@ -44,7 +44,7 @@ export function readGauge(sheet: Sheet, bare: BareUnit, named: Piece | undefined
 /** Rows without a length: a record that still has to be completed. */
 function rowsAlone(sheet: Sheet, counts: readonly CountAt[]): GaugeRead | undefined {
   const at = counts.find(({ noun, index }) => noun === 'rows' && isFree(sheet, index));
-  if (at === undefined) return undefined;
+  if (at === undefined || wordAt(sheet, 0) === 'how') return undefined;
   claim(sheet, 'rows', at.index, at.end);
   return { records: [{ rows: { count: at.count, how: 'read', said: saidBetween(sheet, at.index, at.end) } }] };
 }
@@ -75,7 +75,7 @@ function sharedRate(
   const lent = readTension({ ...unclaimed, uses: [...unclaimed.uses] }, next, bare);
   if (lent === undefined || lent.how !== 'counted') return undefined;
   claim(sheet, `${at.noun} rate`, at.index, at.end);
-  return { ...lent, count: (lent.count / next.count) * at.count, said: saidBetween(sheet, at.index, at.end) };
+  return { ...lent, count: (lent.count * at.count) / next.count, said: saidBetween(sheet, at.index, at.end) };
 }
 
 /** Two rates of one thing in one message contradict each other; two pieces, each with its length, do not. */

@@ -2,10 +2,10 @@ import type { Request } from '../../request.js';
 
 const FORMS: [RegExp, Request][] = [
   [
-    /^(?:help|\?|hi|hello|hey|good (?:morning|evening)|what can you do|commands|how does this work|hi how does this work|start)$/,
+    /^(?:help|\?|(?:hi|hello|hey|hiya)(?: (?:there|again))?|good (?:morning|evening)|what can (?:you do|i say|i ask)|what do i (?:do|say)|commands|how does this work|hi how does this work|start)$/,
     { kind: 'help' },
   ],
-  [/^(?:never ?mind|forget it|forget that|cancel|drop it|drop that|nothing|no thanks?)$/, { kind: 'drop' }],
+  [/^(?:never ?mind|forget it|forget that|cancel|stop|drop it|drop that|nothing|no thanks?)$/, { kind: 'drop' }],
   [/^(?:undo|undo (?:that|it|this)|take (?:that|it) back)$/, { kind: 'undo', redo: false }],
   [/^(?:redo|put (?:that|it) back)$/, { kind: 'undo', redo: true }],
   [/^(?:thanks|thank you|thx|cheers|ta)(?: (?:a lot|so much|very much))?$/, { kind: 'thanks' }],
@@ -22,7 +22,7 @@ const FORMS: [RegExp, Request][] = [
     { kind: 'steps' },
   ],
   [
-    /^(?:show |list |look up |whats |what is |what are |see )?(?:me )?(?:my |the |our )?(?:gauges?|tension|gauge profiles?)(?: (?:list|please|so far))?$/,
+    /^(?:show |list |look up |what |whats |what is |what are |see )?(?:me )?(?:my |the |our )?(?:gauges?|tension|gauge profiles?)(?: (?:list|please|so far|do i have))?$/,
     { kind: 'show_gauge', on: {} },
   ],
 ];
@@ -34,6 +34,7 @@ export function shortRequest(text: string): Request | undefined {
     .replace(/['’]/g, '')
     .replace(/[^\p{L}\p{N}?]+/gu, ' ')
     .trim()
-    .replace(/(?<=\S)\s*\?+$/, '');
+    .replace(/(?<=\S)\s*\?+$/, '')
+    .replace(/^(?:(?:oops|sorry|oh|ok|okay|please|actually|wait|hey|well|and|then|so|um) )+/, '');
   return FORMS.find(([form]) => form.test(bare))?.[1];
 }

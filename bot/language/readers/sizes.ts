@@ -78,7 +78,7 @@ function strangeNoun(sheet: Sheet, piece: Piece): string | undefined {
   return first === undefined ? undefined : saidBetween(sheet, first, first + 1);
 }
 
-/** Rows and stitches, days, `2 rings`, `1 in wider` and the number of a row are no sizes. */
+/** Rows and stitches, days, `2 rings`, `1 in wider`, `half as wide`, `was 8 in` and the number of a row are no sizes. */
 function claimCounted(sheet: Sheet, piece: Piece): void {
   for (const i of freeQuantities(sheet)) {
     const next = wordAt(sheet, i + 1) ?? '';
@@ -89,8 +89,9 @@ function claimCounted(sheet: Sheet, piece: Piece): void {
     const more = MORE_WORDS.includes(next) && wordAt(sheet, i + 2) !== 'or';
     const several = bare && (NO_SIZE_WORDS.includes(next) || (field !== undefined && isPluralOf(piece, field, next)));
     const numbered = bare && (COUNT_NOUNS[before] === 'rows' || before === 'why');
+    const told = ['was', 'were'].includes(before) || (bare && /^(?:an? )?(?:half|quarter)/i.test(said(sheet, i)));
     if (counted || more || several) claim(sheet, LEFT_OUT, i, i + 1);
-    else if (numbered) claim(sheet, LEFT_OUT, i);
+    else if (numbered || told) claim(sheet, LEFT_OUT, i);
     else if (bare && MONTHS.includes(before)) claim(sheet, LEFT_OUT, i - 1, i);
   }
 }

@@ -1,0 +1,74 @@
+import type { Block } from '../../../bot/cards/blocks.js';
+
+/** Limits of Block Kit, transcribed anew from its reference so that a slip in the bot's own list is seen. */
+const MOST = { blocks: 50, header: 150, plain: 3000, button: 75, value: 2000, id: 255, actions: 25, context: 10 };
+const TABLE = { rows: 100, columns: 20, characters: 10_000 };
+const KINDS = ['header', 'rich_text', 'table', 'actions', 'context'];
+
+type Node = Record<string, unknown>;
+const isNode = (value: unknown): value is Node => typeof value === 'object' && value !== null;
+
+/** Every object inside a value, itself included. */
+function nodes(value: unknown): Node[] {
+  if (Array.isArray(value)) return value.flatMap(nodes);
+  return isNode(value) ? [value, ...Object.values(value).flatMap(nodes)] : [];
+}
+
+const list = (value: unknown): Node[] => (Array.isArray(value) ? value.filter(isNode) : []);
+const textOf = (value: unknown): string => (isNode(value) ? String(value.text) : '');
+
+/** What the platform would refuse of a message's blocks, and text that it would take for markup. */
+export function blockFaults(blocks: readonly Block[]): string[] {
+  const faults: string[] = [];
+  const check = (isRight: boolean, fault: string): void => void (isRight || faults.push(fault));
+  check(blocks.length >= 1 && blocks.length <= MOST.blocks, `${blocks.length} blocks`);
+  check(blocks.filter(({ type }) => type === 'table').length <= 1, 'more than one table');
+  for (const node of nodes(blocks)) {
+    check(node.type !== 'mrkdwn' && node.type !== 'section' && node.emoji !== true, `markup in ${node.type}`);
+    if (!['text', 'plain_text', 'raw_text'].includes(String(node.type))) continue;
+    const text = String(node.text);
+    check(text.length >= 1 && text.length <= MOST.plain, `${text.length} characters in ${node.type}`);
+  }
+  for (const block of blocks) {
+    check(KINDS.includes(block.type), `a block of type ${block.type}`);
+    if (block.type === 'header') check(textOf(block.text).length <= MOST.header, 'header too long');
+    if (block.type === 'context') check(list(block.elements).length <= MOST.context, 'too many context elements');
+    if (block.type === 'actions') faults.push(...buttonFaults(list(block.elements)));
+    if (block.type === 'table') faults.push(...tableFaults(block.rows as Node[][]));
+    if (block.type !== 'table')
+      check(
+        block.rows === undefined && nodes(block.elements).length > 0 !== (block.type === 'header'),
+        `empty ${block.type}`,
+      );
+  }
+  return faults;
+}
+
+function buttonFaults(buttons: Node[]): string[] {
+  const ids = buttons.map(({ action_id }) => String(action_id));
+  const primary = buttons.filter(({ style }) => style === 'primary').length;
+  return [
+    ...(buttons.length > MOST.actions ? ['too many buttons'] : []),
+    ...(new Set(ids).size < ids.length || ids.some((id) => id.length > MOST.id) ? ['bad action ids'] : []),
+    ...(primary > 1 ? ['more than one primary button'] : []),
+    ...buttons.flatMap(({ text, value, accessibility_label = '' }) => [
+      ...(textOf(text).length > MOST.button || String(accessibility_label).length > MOST.button ? ['long button'] : []),
+      ...(String(value).length > MOST.value ? ['long value'] : []),
+    ]),
+  ];
+}
+
+function tableFaults(rows: readonly (readonly Node[])[]): string[] {
+  const characters = rows.flat().reduce((sum, { text }) => sum + String(text).length, 0);
+  return [
+    ...(rows.length > TABLE.rows ? [`${rows.length} rows`] : []),
+    ...(rows.some((row) => row.length > TABLE.columns || row.length !== rows[0]?.length) ? ['uneven table'] : []),
+    ...(characters > TABLE.characters ? [`${characters} characters in a table`] : []),
+  ];
+}
+
+/** All text that blocks show beside their buttons, in order. */
+export const textsOf = (blocks: readonly Block[]): string[] =>
+  blocks
+    .filter(({ type }) => type !== 'actions')
+    .flatMap((block) => nodes(block).flatMap(({ text }) => (typeof text === 'string' ? [text] : [])));

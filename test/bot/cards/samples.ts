@@ -1,0 +1,90 @@
+import { type Answer, MEDIUM, POUCH, type Talk, talk } from '../talk.js';
+
+/** Talks that between them bring every kind of card, each line typed after those before it. */
+export const TALKS: Record<string, readonly string[]> = {
+  'a first visit': ['help', POUCH, MEDIUM, 'help', 'steps', 'make it 12', 'thanks', 'undo', 'put it back'],
+  'questions in turn': ['how many rows for 11', 'a pouch', 'inches', '6 3/4 flat', '46 needles', '110 rows', '22'],
+  'a maker in centimetres': [
+    'use cm',
+    'my gauge',
+    '40 needles, 60 rows, 27 cm long, 14.5 flat',
+    'pouch 28 by 14',
+    'with a 20 cm zip',
+    'no rings',
+    '3 of them',
+    'on the 48',
+    'my gauge',
+  ],
+  'rows without stitches': [
+    '5 rows to the inch',
+    POUCH,
+    'flat panel 8 in wide and 12 in long',
+    '46 needles, 6 3/4 in flat',
+    'my gauge',
+  ],
+  'gauges of all sorts': [
+    MEDIUM,
+    '24 needles, 40 rows in 8.4 in in the blue bulky yarn',
+    '60 rows in 30 in',
+    'yes',
+    '20 rows and 13.5 sts to 10 cm, washed',
+    'panel 20 needles, 60 rows in 12 in, 6 in wide',
+    'my gauge',
+  ],
+  refusals: [
+    MEDIUM,
+    'steps',
+    'put it back',
+    'pouch 9 in wide with a 12 in zip',
+    'pouch 11 in wide and 20 in tall',
+    'pouch 400 in wide',
+    'pouch 38 g wide and 0 in tall',
+    'panel 30 in wide, 12 in long',
+    'panel 12 in long on 20.5 needles',
+    'pouch 11 to 10 in wide',
+    'pouch 14 in wide with a 6 in zip and 3 in rings',
+    '110 rows in 0 in',
+    '0 rows',
+    '2000 rows in 1 in',
+    '110 rows in 38 g',
+    '46.5 needles, 6 3/4 flat',
+    '5 rows to the inch and 9 rows to the inch',
+    'pouch 11 in by 11 in by 11 in',
+    '11 bananas wide',
+    'x'.repeat(5000),
+    '',
+    'never mind',
+  ],
+  'a message in parts': [
+    '46 needels, 110 rows, 22 in long, 6 3/4 flat, rows for a puch 11 in wide by 5 december for $25, zzyzx',
+    'tube 22 in long',
+    'tube',
+    'flat panel 8 in wide and 12 in long with full stitch seams',
+    'steps',
+    'how much yarn for a pouch 11 in wide',
+    'steps for a tube 22 in long',
+    '0 rows, rows for a pouch 11 in wide',
+  ],
+};
+
+export type Shown = { talk: string; text: string; answer: Answer; before: readonly string[] };
+
+/** Every card of every talk, with what was typed before it. */
+export async function shown(): Promise<Shown[]> {
+  const all: Shown[] = [];
+  for (const [name, lines] of Object.entries(TALKS)) {
+    const open = await talk();
+    for (const [i, text] of lines.entries()) {
+      all.push({ talk: name, text, answer: await open.say(text), before: lines.slice(0, i) });
+    }
+    await open.close();
+  }
+  return all;
+}
+
+/** A talk in which these lines have been typed. */
+export async function replayed(lines: readonly string[]): Promise<Talk> {
+  const open = await talk();
+  for (const line of lines) await open.say(line);
+  return open;
+}
