@@ -1,5 +1,6 @@
 import type { Quantity } from '../../core/index.js';
 import type { Token } from './token.js';
+import { isKnownWord } from './vocabulary.js';
 
 /**
  * A text being read: its tokens and what each was used as. Readers claim tokens in turn; what one has claimed no
@@ -74,3 +75,11 @@ export function phrasePlaces(sheet: Sheet, phrase: string): { from: number; to: 
 
 export const indexesBetween = (from: number, to: number): number[] =>
   Array.from({ length: to - from + 1 }, (_, k) => from + k);
+
+/** True for a number that nobody used, and for a word that nobody knows. */
+export function isLeftOver(sheet: Sheet, index: number): boolean {
+  const token = sheet.tokens[index];
+  if (token === undefined || token.is === 'mark') return false;
+  const use = sheet.uses[index];
+  return use === LEFT_OUT || (use === undefined && !(token.is === 'word' && isKnownWord(token.word)));
+}

@@ -1,0 +1,63 @@
+import type { Meaning } from '../request.js';
+import type { Context } from './context.js';
+import { type BareUnit, typedValue } from './lengths.js';
+import { claim, freeQuantities, isLeftOver, quantityAtIndex, type Sheet, said, saidBetween, wordAt } from './sheet.js';
+
+/** Words quoted back in a lead line. */
+const MOST_QUOTED = 50;
+
+/** True for a lone number where one was asked for. "Make it 12" is none for a gauge, "a 9 in zip" none for a width. */
+export function isAnswer(sheet: Sheet, context: Context, intent: boolean, values: object): boolean {
+  const [hole, ...instead] = context.holes;
+  if (hole === undefined || !isLoneQuantity(sheet) || instead.some((id) => id in values)) return false;
+  return (
+    !(intent && (hole === 'gauge' || saysRows(sheet))) && !(hole === 'units' && context.subjectPiece !== undefined)
+  );
+}
+
+/** No piece is named and none is in hand: an answer to what was asked, a plan without its piece, or nothing. */
+export function withoutPiece(
+  sheet: Sheet,
+  context: Context,
+  bare: BareUnit,
+  intent: boolean,
+  recorded: boolean,
+): Meaning[] {
+  if (isAnswer(sheet, context, intent, {})) return [loneReply(sheet, bare, context)];
+  const free = freeQuantities(sheet);
+  const asksSize = free.some((i) => quantityAtIndex(sheet, i)?.unit !== 'percent');
+  if (recorded) return [];
+  const left = sheet.tokens.flatMap((_, i) => (isLeftOver(sheet, i) ? [i] : []));
+  if (context.subjectPiece !== undefined) {
+    const again = intent && saysRows(sheet) && left.length === 0;
+    if (again) return [{ kind: 'change', edit: { values: {}, on: {}, focus: [] } }];
+  } else if (intent && (asksSize || context.command === '/rows' || saysRows(sheet))) {
+    const words = freeText(sheet);
+    claim(sheet, 'held until the piece is named', ...sheet.tokens.keys());
+    return [{ kind: 'plan', ask: { copies: 1, values: {}, on: {}, focus: [], words } }];
+  }
+  const words = left.length === 0 ? sheet.text : saidBetween(sheet, left[0] ?? 0, left.at(-1) ?? 0);
+  return [{ kind: 'unread', why: 'nothing', words: words.slice(0, MOST_QUOTED) }];
+}
+
+const saysRows = (sheet: Sheet): boolean => sheet.tokens.some((_, i) => wordAt(sheet, i) === 'rows');
+
+const freeText = (sheet: Sheet): string =>
+  sheet.tokens
+    .flatMap((token, i) => (sheet.uses[i] === undefined ? [sheet.text.slice(token.start, token.end)] : []))
+    .join(' ');
+
+/** True when a message is one quantity and words that carry no meaning of their own. */
+const isLoneQuantity = (sheet: Sheet): boolean => sheet.tokens.filter((token) => token.is === 'quantity').length === 1;
+
+/** The one number of a message as the answer to the open question; its unit alone where that was asked for. */
+export function loneReply(sheet: Sheet, bare: BareUnit, context: Context): Meaning {
+  const index = sheet.tokens.findIndex((token) => token.is === 'quantity');
+  const token = sheet.tokens[index];
+  if (token?.is !== 'quantity') throw new Error('a lone quantity is a quantity');
+  claim(sheet, 'answer', index);
+  const { unit } = token.quantity;
+  if (context.holes[0] === 'units' && unit !== undefined)
+    return { kind: 'set_units', units: unit === 'in' ? 'in' : 'cm' };
+  return { kind: 'reply', value: typedValue(token.quantity, bare, said(sheet, index)) };
+}

@@ -1,0 +1,144 @@
+import type { Piece } from '../../core/index.js';
+import type { Bench, Meaning, PlanAsk, Value } from '../request.js';
+import { isAnswer, loneReply, withoutPiece } from './answers.js';
+import type { Context, DueDate } from './context.js';
+import { type BareUnit, bareUnit } from './lengths.js';
+import { readBench } from './readers/bench.js';
+import { readChoices } from './readers/choices.js';
+import { readCopies } from './readers/copies.js';
+import { readGauge } from './readers/gauge.js';
+import { readPiece } from './readers/pieces.js';
+import { claimPronouns } from './readers/pronouns.js';
+import { claimFieldWords, readSizes } from './readers/sizes.js';
+import { isFree, isLeftOver, type Sheet, sheetOf, wordAt } from './sheet.js';
+import { PLAN_WORDS } from './vocabulary.js';
+
+/** What the readers found in one message, before it is known whether it asks, follows up or answers. */
+type Found = {
+  sheet: Sheet;
+  context: Context;
+  bare: BareUnit;
+  /** True when the words ask for a plan, not only record. */
+  intent: boolean;
+  on: Bench;
+  copies: number | undefined;
+  due: PlanAsk['due'];
+  /** Pieces measured, in order. */
+  records: Meaning[];
+};
+
+/** What the tokens of a message mean: records first, then the plan, the follow-up or the answer in it. */
+export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefined): Meaning[] {
+  const quantities = sheet.tokens.flatMap((t) => (t.is === 'quantity' ? [t.quantity] : []));
+  const bare = bareUnit(quantities, context.units);
+  const intent =
+    sheet.tokens.some((_, i) => PLAN_WORDS.includes(wordAt(sheet, i) ?? '')) || context.command === '/rows';
+  const named = readPiece(sheet, context.pieces)?.piece;
+  const piece = named ?? context.pieces.find((p) => p.id === context.subjectPiece);
+  const choices = piece === undefined ? {} : readChoices(sheet, piece);
+  const gauge = readGauge(sheet, bare, named);
+  if (gauge !== undefined && 'conflict' in gauge)
+    return [{ kind: 'unread', why: 'contradiction', words: gauge.conflict }];
+
+  // A piece that counts needles of its own has the first claim on them, and on the sizes beside them.
+  const first =
+    named !== undefined && gauge === undefined && takesNeedles(named) ? readSizes(sheet, named, bare) : undefined;
+  const on = readBench(sheet, context);
+  const copies = readCopies(sheet, named);
+  const measured = gauge?.records ?? onlyNeedles(on, context, intent || named !== undefined);
+  const records = measured.map((one): Meaning => ({ kind: 'record_gauge', gauge: { ...one, on } }));
+  const due = day && { day: day.day, said: day.said };
+  const found: Found = { sheet, context, bare, intent, on, copies, due, records };
+
+  if (piece === undefined) return [...records, ...withoutPiece(sheet, context, bare, intent, records.length > 0)];
+  if (named === undefined && records.length > 0 && !intent) return records;
+  const sizes = first ?? readSizes(sheet, piece, bare);
+  if (sizes.tooMany) return [{ kind: 'unread', why: 'too_many_sizes', words: sizes.tooMany }];
+  if (sizes.strange) return [{ kind: 'unread', why: 'words', words: sizes.strange }];
+  if (intent || named) claimFieldWords(sheet, piece);
+  const values = { ...choices, ...sizes.values };
+  return named === undefined ? followUp(values, found) : newRequest(named, values, found);
+}
+
+/** A piece is named: a plan for it, unless it is the piece that was measured. */
+function newRequest(piece: Piece, values: Record<string, Value | null>, found: Found): Meaning[] {
+  const { sheet, context, bare, intent, on, copies, due, records } = found;
+  const measuring = records.length > 0 || on.needles !== undefined || context.holes[0] === 'gauge';
+  if (!intent && measuring && !isComplete(piece, values)) {
+    const measured = measuredPiece(sheet, context, bare);
+    if (measured !== undefined) return measured;
+  }
+  const ask: PlanAsk = {
+    piece: piece.id,
+    copies: copies ?? 1,
+    values: Object.fromEntries(Object.entries(values).flatMap(([id, value]) => (value === null ? [] : [[id, value]]))),
+    on: records.length > 0 ? {} : on,
+    focus: focusOf(sheet),
+    due,
+  };
+  return [...records, { kind: 'plan', ask }];
+}
+
+/** No piece is named: the answer to a question, a change of the plan in hand, or nothing about it. */
+function followUp(values: Record<string, Value | null>, found: Found): Meaning[] {
+  const { sheet, context, bare, intent, copies, due, records } = found;
+  const sized = Object.keys(values).length > 0;
+  const on = records.length > 0 ? {} : found.on;
+  const changes = sized || (records.length === 0 && (copies ?? due ?? Object.keys(on)[0]) !== undefined);
+  if (!changes || (sized && isElsewhere(sheet))) {
+    return records.length > 0 ? records : withoutPiece(sheet, context, bare, intent, false);
+  }
+  if (copies === undefined && isAnswer(sheet, context, intent, values))
+    return [...records, loneReply(sheet, bare, context)];
+  return [...records, { kind: 'change', edit: { values, on, copies, focus: [], due } }];
+}
+
+/** Words that point to the plan in hand. */
+const POINTING = ['it', 'them', 'these', 'those', 'this', 'that', 'same', 'instead'];
+
+/** True when a size stands among words that nobody knows and nothing points to the plan in hand: `scarf 60 in`. */
+const isElsewhere = (sheet: Sheet): boolean =>
+  sheet.tokens.some((token, i) => token.is === 'word' && isLeftOver(sheet, i) && !/\d/.test(token.word)) &&
+  !sheet.tokens.some((_, i) => POINTING.includes(wordAt(sheet, i) ?? ''));
+
+/** True when a piece has every size it needs. */
+const isComplete = (piece: Piece, values: Record<string, unknown>): boolean =>
+  piece.needs.every((group) => group.some((id) => id in values));
+
+/** "46-needle tube, 110 rows, 22 in long, 6 3/4 wide": the piece named is the one measured, its width that of the tube. */
+function measuredPiece(sheet: Sheet, context: Context, bare: BareUnit): Meaning[] | undefined {
+  const again = sheetOf(sheet.text, sheet.tokens);
+  claimPronouns(again);
+  const piece = readPiece(again, context.pieces)?.piece;
+  const gauge = readGauge(again, bare, undefined);
+  if (gauge === undefined || 'conflict' in gauge) return undefined;
+  const on = readBench(again, context);
+  if (piece !== undefined) claimFieldWords(again, piece);
+  sheet.uses.splice(0, sheet.uses.length, ...again.uses);
+  return gauge.records.map((recorded) => ({ kind: 'record_gauge', gauge: { ...recorded, on } }));
+}
+
+/** True for a piece that is asked for by needles of its own. */
+const takesNeedles = (piece: Piece): boolean => Object.values(piece.asks).some((ask) => ask.is === 'count');
+
+/** Needles alone are part of the gauge that is asked for, or tell of a machine; else they change the plan in hand. */
+function onlyNeedles(on: Bench, context: Context, planning: boolean): object[] {
+  if (on.needles === undefined || planning) return [];
+  const [hole] = context.holes;
+  const alone = hole === undefined && context.subjectPiece === undefined;
+  return context.command === '/gauge' || hole === 'gauge' || alone ? [{}] : [];
+}
+
+/** Words for what a maker wants told first. */
+const FOCUS: Record<string, PlanAsk['focus'][number]> = {
+  rows: 'rows',
+  needles: 'needles',
+  yarn: 'yarn',
+  steps: 'steps',
+  instructions: 'steps',
+};
+
+function focusOf(sheet: Sheet): PlanAsk['focus'] {
+  const words = sheet.tokens.flatMap((_, i) => (isFree(sheet, i) && FOCUS[wordAt(sheet, i) ?? '']) || []);
+  return [...new Set(words)];
+}
