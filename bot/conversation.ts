@@ -1,6 +1,9 @@
 import { z } from 'zod';
 import { PlanAsk, Request } from './request.js';
 
+/** How many changes, and how many cards with buttons, a talk remembers. */
+export const REMEMBERED = 20;
+
 /** A change that a desk stored: what undo walks back and redo puts back. */
 export const Change = z.object({
   kind: z.enum(['measurement', 'units']),
@@ -17,7 +20,6 @@ export const Conversation = z.object({
   v: z.literal(1).default(1),
   subject: PlanAsk.optional(),
   planId: z.string().optional(),
-  earlier: z.array(PlanAsk).max(20).default([]),
   pending: z
     .object({
       request: Request,
@@ -30,9 +32,9 @@ export const Conversation = z.object({
   /** What cards offered, by turn. `named` ones were numbered in words, so that "the first" can pick them. */
   offered: z
     .array(z.object({ turn: z.string(), named: z.boolean(), choices: z.array(Request) }))
-    .max(20)
+    .max(REMEMBERED)
     .default([]),
-  changes: z.array(Change).max(20).default([]),
+  changes: z.array(Change).max(REMEMBERED).default([]),
 });
 export type Conversation = z.infer<typeof Conversation>;
 
@@ -49,3 +51,9 @@ export function rememberedMs(place: string): number {
 export function openMs(place: string): number {
   return place.startsWith('dm:') ? 24 * HOUR_MS : rememberedMs(place);
 }
+
+/** The talk with one more stored change. What was taken back before it can no longer be put back. */
+export const withChange = (talk: Conversation, change: Omit<Change, 'undone'>): Conversation => ({
+  ...talk,
+  changes: [...talk.changes.filter(({ undone }) => !undone), { ...change, undone: false }].slice(-REMEMBERED),
+});

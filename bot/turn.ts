@@ -2,7 +2,7 @@ import { type Printing, pieces } from '../core/index.js';
 import { blocks } from './cards/blocks.js';
 import { apology, type Card, card } from './cards/index.js';
 import { plainText } from './cards/plain-text.js';
-import { type Conversation, openMs, rememberedMs } from './conversation.js';
+import { type Conversation, openMs, REMEMBERED, rememberedMs } from './conversation.js';
 import type { At, DeskAnswer } from './desk/desk.js';
 import { answer } from './desk/index.js';
 import type { Context, DueDate, Trace } from './language/context.js';
@@ -129,7 +129,7 @@ async function answeredIn(
   const choices = replies.at(-1)?.offers.map(({ request }) => request) ?? [];
   if (choices.length > 0) {
     const named = ['problem', 'question'].includes(replies.at(-1)?.kind ?? '');
-    talk = { ...talk, offered: [...talk.offered, { turn: id, named, choices }].slice(-20) };
+    talk = { ...talk, offered: [...talk.offered, { turn: id, named, choices }].slice(-REMEMBERED) };
   }
   await bound.conversations.keep(turn.place, maker.id, talk, turn.at + rememberedMs(turn.place));
 

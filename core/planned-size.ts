@@ -51,7 +51,7 @@ export function outOfReach(input: Asking, { id, label, across }: PlannedSize, ne
 /** The size left out, or, where the piece needs it, set to what the needles make: whichever the piece takes. */
 function asTheNeedlesMakeIt({ piece, values }: Asking, id: string, expectedMm: number): Offer[] {
   const { [id]: asked, ...others } = values;
-  const label = say`take it ${length(expectedMm)}`;
+  const label = say`${length(expectedMm)}, as the needles make it`;
   const made: Given = { is: 'length', mm: expectedMm };
   if (checked(piece, others).ok) return [{ label, edit: { [id]: null } }];
   return checked(piece, { ...others, [id]: made }).ok ? [{ label, edit: { [id]: made } }] : [];

@@ -11,7 +11,6 @@ export const LIMITS = {
   plainText: 3000,
   messageText: 4000,
   tableRows: 100,
-  tableColumns: 20,
   /** All cells of a table together. */
   tableText: 10_000,
 } as const;

@@ -125,11 +125,11 @@ function yarnFact({ yarn, pieces }: Plan, { units }: Printing) {
   return [{ label: 'Yarn', text: `${about}${all}. Worked out from gauge alone, give or take ${percentOf(yarn.cv)}.` }];
 }
 
-/** An ISO day as people say it: `Friday 4 December`. */
+/** An ISO day as people say it: `Friday 4 December 2026`. */
 function day(iso: string): string {
-  return new Intl.DateTimeFormat('en-GB', { weekday: 'long', day: 'numeric', month: 'long', timeZone: 'UTC' }).format(
-    new Date(iso),
-  );
+  const inWords = (parts: Intl.DateTimeFormatOptions): string =>
+    new Intl.DateTimeFormat('en-GB', { ...parts, timeZone: 'UTC' }).format(new Date(iso));
+  return `${inWords({ weekday: 'long' })} ${inWords({ day: 'numeric', month: 'long', year: 'numeric' })}`;
 }
 
 /** The steps of a plan, numbered, with what to have at hand and the cautions that go with it. */

@@ -61,14 +61,8 @@ async function planned(
     at: at.now,
   });
   await at.store.profiles.used(profile.id, at.now);
-  const { subject, earlier } = at.talk;
-  const talk: Conversation = {
-    ...at.talk,
-    subject: ask,
-    planId,
-    earlier: subject === undefined ? earlier : [...earlier, subject].slice(-20),
-    pending: undefined,
-  };
+  const { subject } = at.talk;
+  const talk: Conversation = { ...at.talk, subject: ask, planId, pending: undefined };
   const offers: Offered[] = [
     {
       button: 'Show Steps',
@@ -105,7 +99,8 @@ function notPlanned(ask: PlanAsk, problems: readonly Problem[], at: At): DeskAns
   const others = problems.filter((problem) => problem.code !== 'missing');
   const [first] = others;
   if (first === undefined && missing !== undefined) return sizeQuestion(request, missing, at);
-  if (others.length === 1 && first?.code === 'no_row_gauge') return gaugeQuestion(request, at);
+  if (others.length === 1 && first?.code === 'no_row_gauge')
+    return gaugeQuestion(request, at, ask.on.yarn || undefined);
   if (others.length === 1 && first?.code === 'no_stitch_gauge') return widthQuestion(request, at);
   const ways = others.flatMap((problem) => ('offers' in problem ? problem.offers : []));
   const offers: Offered[] = ways.map((way, i) => ({

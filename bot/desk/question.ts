@@ -66,9 +66,10 @@ function sizeExamples(piece: Piece | undefined, ids: readonly string[], at: At):
   return at.maker.units === 'cm' ? ['28 cm', '27 to 28 cm'] : ['11 in', '10 1/2 to 11 in'];
 }
 
-export const gaugeQuestion = (request: Request, at: At): DeskAnswer =>
-  asked(at, request, ['gauge'], {
-    asks: say`Which piece have you measured?`,
+/** What to measure, in the yarn that was named when it has no gauge yet. */
+export function gaugeQuestion(request: Request, at: At, yarn?: string): DeskAnswer {
+  return asked(at, request, ['gauge'], {
+    asks: yarn === undefined ? say`Which piece have you measured?` : say`Which piece in ${yarn} have you measured?`,
     because: say`I count in your own rows. I need the needles, rows, length and flat width of one piece; I ask for it once, and then answer this.`,
     examples: [
       at.maker.units === 'cm'
@@ -78,6 +79,7 @@ export const gaugeQuestion = (request: Request, at: At): DeskAnswer =>
       'never mind',
     ],
   });
+}
 
 export const widthQuestion = (request: Request, at: At): DeskAnswer =>
   asked(at, request, ['gauge'], {

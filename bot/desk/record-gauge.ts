@@ -1,4 +1,5 @@
 import { gauge, type Measurement, pieceById, plan, say } from '../../core/index.js';
+import { withChange } from '../conversation.js';
 import { inUnits } from '../language/lengths.js';
 import type { Offered, ReplyOf } from '../reply.js';
 import type { GaugeAsk, Request, Tension } from '../request.js';
@@ -80,9 +81,9 @@ async function recorded(
     buys: bought(at, before, after, profile),
     offers,
   };
-  const change = { kind: 'measurement' as const, id: stored.id, said: stored.said, undone: false };
+  const change = { kind: 'measurement' as const, id: stored.id, said: stored.said };
   // The turn resumes what waited; a plan that still lacks something asks again.
-  return { reply, talk: { ...at.talk, pending: undefined, changes: [...at.talk.changes, change].slice(-20) } };
+  return { reply, talk: withChange({ ...at.talk, pending: undefined }, change) };
 }
 
 /** The needles of a panel are its stitches; they say nothing of the machine's. */

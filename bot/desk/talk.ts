@@ -1,4 +1,5 @@
 import { pieces, say } from '../../core/index.js';
+import { withChange } from '../conversation.js';
 import { type Desk, refusal } from './desk.js';
 
 /** Requests about the talk itself rather than about knitting. */
@@ -29,7 +30,6 @@ export const setUnitsDesk: Desk<'set_units'> = async ({ units }, at) => {
     id: units,
     said: `bare numbers in ${name}`,
     before: at.maker.units,
-    undone: false,
   };
   return {
     reply: {
@@ -39,7 +39,7 @@ export const setUnitsDesk: Desk<'set_units'> = async ({ units }, at) => {
       examples: ['undo'],
       offers: [],
     },
-    talk: { ...at.talk, changes: [...at.talk.changes, change].slice(-20) },
+    talk: withChange(at.talk, change),
   };
 };
 

@@ -122,7 +122,7 @@ describe('a plan', () => {
 
   test('by a day says so, and a day that is over is left out', async () => {
     const answer = await open.say('pouch 11 in wide by 5 december');
-    expect(answer.card.body.join(' ')).toContain('Ready by Saturday 5 December (you said "by 5 december").');
+    expect(answer.card.body.join(' ')).toContain('Ready by Saturday 5 December 2026 (you said "by 5 december").');
     const over = await open.say('pouch 11 in wide by 11 may 2020');
     expect(over.card.facts.at(-1)).toEqual({ label: 'Left out', text: 'I could not use "by 11 may 2020".' });
   });

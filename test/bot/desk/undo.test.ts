@@ -46,6 +46,13 @@ describe('undo', () => {
     expect(codesOf(await open.say('put it back'))).toEqual(['nothing_to_undo']);
   });
 
+  test('forgets what was taken back once something new is stored', async () => {
+    await open.say(MEDIUM);
+    await open.say('undo');
+    await open.say('80 rows in 17 in');
+    expect(codesOf(await open.say('put it back'))).toEqual(['nothing_to_undo']);
+  });
+
   test('gives back the unit that was before', async () => {
     await open.say('use inches');
     await open.say('use cm');
