@@ -18,21 +18,21 @@ const machineWith = (needles: number, profiles: readonly Profile[]): string =>
 
 export const yarnMeant = (on: Bench, profiles: readonly Profile[]): string => on.yarn ?? profiles[0]?.yarn.name ?? '';
 
-/**
- * The profile a plan is made on: that of the machine and yarn meant; else the machine in its last yarn; else the
- * last of this yarn, borrowed from another machine.
- */
-export function profileMeant(
-  on: Bench,
-  profiles: readonly Profile[],
-): { profile: Profile; needles: number | undefined; borrowed: boolean } | undefined {
+export type BenchMeant = {
+  machine: { name: string; needles: number | undefined };
+  /** Where its gauge may be found, best first: on the machine itself, then on others in the same yarn. */
+  profiles: readonly Profile[];
+};
+
+/** The machine a plan is made on, in the yarn that is named or was used last on it. */
+export function benchMeant(on: Bench, profiles: readonly Profile[]): BenchMeant {
   const machine = machineMeant(on, profiles);
-  const yarn = key(on.yarn ?? '');
-  const ofMachine = profiles.filter((p) => key(p.machine.name) === key(machine.name));
-  const ofYarn = (list: readonly Profile[]) => list.filter((p) => on.yarn === undefined || key(p.yarn.name) === yarn);
-  const own = ofYarn(ofMachine)[0];
-  if (own !== undefined) return { profile: own, needles: machine.needles ?? own.machine.needles, borrowed: false };
-  const other = ofYarn(profiles)[0];
-  if (other === undefined) return undefined;
-  return { profile: other, needles: machine.needles, borrowed: key(other.machine.name) !== key(machine.name) };
+  const onIt = (profile: Profile): boolean => key(profile.machine.name) === key(machine.name);
+  const yarn = on.yarn ?? profiles.find(onIt)?.yarn.name;
+  const ofYarn = profiles.filter((p) => yarn === undefined || key(p.yarn.name) === key(yarn));
+  return { machine, profiles: [...ofYarn.filter(onIt), ...ofYarn.filter((p) => !onIt(p))] };
 }
+
+/** True when a profile is of another machine than the one meant. */
+export const isBorrowed = (profile: Profile, { machine }: BenchMeant): boolean =>
+  key(profile.machine.name) !== key(machine.name);

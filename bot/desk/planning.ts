@@ -1,7 +1,7 @@
 import { type Measurement, type Outcome, type Piece, type Plan, plan } from '../../core/index.js';
 import type { PlanAsk, Value } from '../request.js';
 import type { Profile } from '../store/ports.js';
-import { profileMeant } from './bench.js';
+import { benchMeant, isBorrowed } from './bench.js';
 import type { At } from './desk.js';
 import { machineName } from './names.js';
 
@@ -16,16 +16,30 @@ export type Tried = {
 
 /** Plans an ask on the machine and yarn it names, else on those used last. Writes nothing. */
 export async function tried(ask: PlanAsk, piece: Piece, at: At): Promise<Tried> {
-  const profiles = await at.store.profiles.of(at.maker.id);
-  const meant = profileMeant(ask.on, profiles);
-  const profile = meant?.profile;
-  const needles = meant?.needles ?? ask.on.needles;
-  const measurements = profile === undefined ? [] : await at.store.measurements.of(profile.id);
-  const borrowedFrom = profile !== undefined && meant?.borrowed ? machineName(profile.machine) : undefined;
+  const meant = benchMeant(ask.on, await at.store.profiles.of(at.maker.id));
+  const { profile, measurements } = await firstMeasured(meant.profiles, at);
+  const needles = meant.machine.needles ?? profile?.machine.needles;
+  const borrowedFrom = profile !== undefined && isBorrowed(profile, meant) ? machineName(profile.machine) : undefined;
   const outcome = plan({ piece, values: given(ask.values), needles, measurements, borrowedFrom, pieces: ask.copies });
-  const machine = ask.on.machine ?? (borrowedFrom === undefined ? profile?.machine.name : undefined);
-  const on = { ...ask.on, machine, needles, yarn: profile?.yarn.name ?? ask.on.yarn };
+  const on = { machine: meant.machine.name, needles, yarn: profile?.yarn.name ?? ask.on.yarn };
   return { outcome, profile, measurements, ask: { ...ask, on } };
+}
+
+/**
+ * The first profile with rows measured; a machine that was only named has none, and borrows. Stitch widths measured
+ * nearer by stand in place of the borrowed ones.
+ */
+async function firstMeasured(profiles: readonly Profile[], at: At) {
+  const nearer: Measurement[] = [];
+  for (const profile of profiles) {
+    const measurements = await at.store.measurements.of(profile.id);
+    if (measurements.some(({ rows }) => rows !== undefined)) {
+      const own = nearer.length === 0 ? measurements : measurements.map((m) => ({ ...m, stitches: undefined }));
+      return { profile, measurements: [...nearer, ...own] };
+    }
+    nearer.push(...measurements);
+  }
+  return { profile: undefined, measurements: [] };
 }
 
 /** Values as core takes them. A bare number is asked about before anything is planned. */

@@ -102,6 +102,7 @@ const CLOSURES: Rows = [
   ['pouch 9 in zip, 1/2 in rings', 'plan pouch closure=228.6 ring=12.7'],
   ['pouch 11 1/2 in wide with a 9" zip', 'plan pouch width=292.1 closure=228.6'],
   ['pouch 11 in wide with two 1/2 in rings', 'plan pouch width=279.4 ring=12.7'],
+  ['rows for a purse 10 inches across with two rings of 3/4 in', 'plan pouch width=254 ring=19.05'],
 ];
 
 const COPIES: Rows = [

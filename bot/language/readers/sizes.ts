@@ -78,7 +78,7 @@ function strangeNoun(sheet: Sheet, piece: Piece): string | undefined {
   return first === undefined ? undefined : saidBetween(sheet, first, first + 1);
 }
 
-/** Rows and stitches, days, `2 rings`, `1 in wider`, `half as wide`, `was 8 in` and the number of a row are no sizes. */
+/** Rows and stitches, days, `2 rings` (but not what follows in `2 rings of 1 in`), `1 in wider`, `half as wide`, `was 8 in` and the number of a row are no sizes. */
 function claimCounted(sheet: Sheet, piece: Piece): void {
   for (const i of freeQuantities(sheet)) {
     const next = wordAt(sheet, i + 1) ?? '';
@@ -90,7 +90,9 @@ function claimCounted(sheet: Sheet, piece: Piece): void {
     const several = bare && (NO_SIZE_WORDS.includes(next) || (field !== undefined && isPluralOf(piece, field, next)));
     const numbered = bare && (COUNT_NOUNS[before] === 'rows' || before === 'why');
     const told = ['was', 'were'].includes(before) || (bare && /^(?:an? )?(?:half|quarter)/i.test(said(sheet, i)));
-    if (counted || more || several) claim(sheet, LEFT_OUT, i, i + 1);
+    const theirSize = several && wordAt(sheet, i + 2) === 'of' && quantityAtIndex(sheet, i + 3) !== undefined;
+    if (theirSize) claim(sheet, 'how many', i);
+    else if (counted || more || several) claim(sheet, LEFT_OUT, i, i + 1);
     else if (numbered || told) claim(sheet, LEFT_OUT, i);
     else if (bare && MONTHS.includes(before)) claim(sheet, LEFT_OUT, i - 1, i);
   }

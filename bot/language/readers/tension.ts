@@ -82,10 +82,17 @@ export function countsIn(sheet: Sheet): CountAt[] {
     if (quantity === undefined || quantity.unit !== undefined || quantity.lo !== quantity.hi) return [];
     const after = COUNT_NOUNS[wordAt(sheet, index + 1) ?? ''];
     if (after !== undefined) return [{ index, end: index + 1, count: quantity.lo, noun: after }];
-    const label = markAt(sheet, index - 1) === 'equals' ? COUNT_NOUNS[wordAt(sheet, index - 2) ?? ''] : undefined;
+    const label =
+      markAt(sheet, index - 1) === 'equals' ? COUNT_NOUNS[wordAt(sheet, index - 2) ?? ''] : needlesBefore(sheet, index);
     return label === undefined ? [] : [{ index, end: index, count: quantity.lo, noun: label }];
   });
 }
+
+/** `needles 46`: the word belongs to the number after it when none stands before it. */
+const needlesBefore = (sheet: Sheet, index: number): 'needles' | undefined =>
+  COUNT_NOUNS[wordAt(sheet, index - 1) ?? ''] === 'needles' && sheet.tokens[index - 2]?.is !== 'quantity'
+    ? 'needles'
+    : undefined;
 
 /** The rate a count names: `to the inch`, `per cm`, `/in`, `an inch`; where its words end. */
 function rateAfter(sheet: Sheet, from: number): { overMm: number; perMm: number; end: number } | undefined {

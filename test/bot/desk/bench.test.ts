@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { machineMeant, profileMeant, yarnMeant } from '../../../bot/desk/bench.js';
+import { benchMeant, isBorrowed, machineMeant, yarnMeant } from '../../../bot/desk/bench.js';
 import type { Profile } from '../../../bot/store/ports.js';
 
 const profile = (machine: string, needles: number | undefined, yarn: string): Profile => ({
@@ -36,10 +36,13 @@ describe('the gauge meant', () => {
     ['borrowed, for a machine without one', { machine: '72' }, '46/grey', true],
     ['borrowed in the yarn named', { machine: '72', yarn: 'oat' }, 'Old Blue/oat', true],
   ])('is %s', (_which, on, id, borrowed) => {
-    expect(profileMeant(on, PROFILES)).toMatchObject({ profile: { id }, borrowed });
+    const meant = benchMeant(on, PROFILES);
+    const [first] = meant.profiles;
+    expect(first?.id).toBe(id);
+    expect(first && isBorrowed(first, meant)).toBe(borrowed);
   });
 
   test('is none in a yarn that was never measured', () => {
-    expect(profileMeant({ yarn: 'silk' }, PROFILES)).toBeUndefined();
+    expect(benchMeant({ yarn: 'silk' }, PROFILES).profiles).toEqual([]);
   });
 });

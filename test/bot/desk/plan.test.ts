@@ -12,6 +12,23 @@ const plan = async (text: string) => replyOf(await open.say(text), 'plan');
 const assumed = (answer: { card: { facts: readonly { label: string; text: string }[] } }) =>
   answer.card.facts.find(({ label }) => label === 'Assumed')?.text;
 
+describe('a machine without rows of its own', () => {
+  test('borrows them, and keeps the stitch width that was measured on it', async () => {
+    await open.say('40 needles, 5 in flat');
+    const answer = await open.say('pouch 9 in wide');
+    const { plan: made } = replyOf(answer, 'plan');
+    expect(made.needles).toBe(40);
+    expect(assumed(answer)).toContain('your gauge on the 46 holds here within 3%');
+    // 39 half stitches of 2 x 127 mm / 40.
+    expect(made.sizes.find(({ id }) => id === 'height')?.expectedMm).toBeCloseTo(123.825, 6);
+  });
+
+  test('borrows as well when it was only named', async () => {
+    await open.say('needles 60');
+    expect((await plan('pouch 9 in wide')).plan.needles).toBe(60);
+  });
+});
+
 describe('a follow-up', () => {
   test('changes what it names and keeps the rest, and the card opens with what changed', async () => {
     await open.say('3 pouches 11 in wide');
