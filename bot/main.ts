@@ -22,8 +22,7 @@ async function main(command: string | undefined, args: string[]): Promise<number
   const { config } = settings;
   if (command === 'start' && config.slack !== undefined) {
     const { serve } = await import('./serve.js');
-    await serve(config.slack, config);
-    return 0;
+    return serve(config.slack, config).then(() => 0, notConnected);
   }
   if (command === 'start') process.stdout.write(`${CONNECT}\n\n`);
   else if (command !== 'chat') {
@@ -33,6 +32,12 @@ async function main(command: string | undefined, args: string[]): Promise<number
   const { chat } = await import('./terminal/chat.js');
   await chat(config.storePath, process.env.USER ?? 'maker');
   return 0;
+}
+
+function notConnected(error: unknown): number {
+  const why = error instanceof Error ? error.message : String(error);
+  process.stderr.write(`Slack is not connected: ${why}. Check SLACK_BOT_TOKEN, the network and the port.\n`);
+  return 1;
 }
 
 process.exitCode = await main(process.argv[2], process.argv.slice(3));

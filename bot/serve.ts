@@ -12,14 +12,20 @@ import { taken } from './turn.js';
 
 const HOUR_MS = 3_600_000;
 
-/** Runs the bot until it is told to stop: store, outbox and the Slack door, closed again in the other order. */
+/**
+ * Runs the bot until it is told to stop: store, outbox and the Slack door, closed again in the other order.
+ * Rejects when Slack cannot be reached or does not accept the token, or the port is taken.
+ */
 export async function serve(slack: SlackSettings, { storePath, logLevel }: Config): Promise<void> {
   const log = logTo(pino({ level: logLevel, base: null }));
   const store = await openSqlite(storePath);
   const surroundings: Surroundings = { store, newId: v7, log, now: Date.now };
   const client = slackClient(slack.botToken, log);
   const outgoing = delivery(surroundings, sender(client));
-  const door = await startSlack(slack, surroundings, { client, delivery: outgoing, taken });
+  const door = await startSlack(slack, surroundings, { client, delivery: outgoing, taken }).catch(async (error) => {
+    await store.close();
+    throw error;
+  });
   log.info({ port: door.port, store: storePath }, door.port === undefined ? 'connected by socket' : 'listening');
   const purging = setInterval(() => void purge(surroundings), HOUR_MS);
 
