@@ -68,19 +68,15 @@ export function foldSeamSteps(rowsInPiece: number): Step[] {
   ];
 }
 
-/** Live loops cast off at one or both ends, the waste taken out. */
-export function castOffSteps(needles: number | undefined, ends: 1 | 2): Step[] {
-  const stitchCount = (needles ?? 0) * ends;
+/** Live loops cast off at both ends, the waste taken out. */
+export function castOffSteps(needles: number | undefined): Step[] {
   const what = needles === undefined ? say`every stitch` : say`${count(needles, 'stitch', 'stitches')}`;
   return [
     {
       id: 'cast_off',
       driver: 'cast_off',
-      count: stitchCount,
-      say:
-        ends === 2
-          ? say`Cast off ${what} at each end, and take out the waste yarn.`
-          : say`Cast off ${what} at the last row, and take out the waste yarn.`,
+      count: 2 * (needles ?? 0),
+      say: say`Cast off ${what} at each end, drawing each loop loosely through the one before it, and take out the waste yarn.`,
     },
   ];
 }

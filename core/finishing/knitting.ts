@@ -47,28 +47,30 @@ export function startSteps(made: Counts, left: Tail): Step[] {
   ];
 }
 
-/** The rows themselves, with the stop to measure on the way. `manner` says how, for a panel: to and fro. */
-export function bodySteps(made: Counts, manner: Words = say``): Step[] {
+/** How rows are cranked: round and round, or to and fro over a panel. Words put after the rows, the stop, the end. */
+export type Manner = { crank: Words; stop: Words; end: Words };
+
+const ROUND: Manner = { crank: say``, stop: say`; stop with the yarn at needle 1`, end: say`` };
+
+/** The rows themselves, with the stop to measure on the way. */
+export function bodySteps(made: Counts, manner: Manner = ROUND): Step[] {
   const { needles, rows, rowMm, measureAtRow } = made;
   const knit = (id: string, n: number, words: Words): Step => {
     const knitted = stitches(n, needles);
     return { id, driver: 'crank', count: knitted, yarn: [{ role: 'main', stitches: knitted }], say: words };
   };
-  if (measureAtRow === undefined)
-    return [knit('rows', rows, say`Crank ${count(rows, 'row')}, tying a marker every ${MARKER_ROWS} rows${manner}.`)];
+  const first = (n: number): Words =>
+    say`Crank ${count(n, 'row')}${manner.crank}, tying a marker every ${MARKER_ROWS} rows`;
+  if (measureAtRow === undefined) return [knit('rows', rows, say`${first(rows)}${manner.end}.`)];
   return [
-    knit(
-      'rows_to_measure',
-      measureAtRow,
-      say`Crank ${count(measureAtRow, 'row')}, tying a marker every ${MARKER_ROWS} rows; stop with the yarn at needle 1.`,
-    ),
+    knit('rows_to_measure', measureAtRow, say`${first(measureAtRow)}${manner.stop}.`),
     {
       id: 'measure',
       driver: 'measure',
       count: 1,
       say: say`Lift the weights off and measure from the first main row to the needles: at rest these rows come to about ${length(measureAtRow * rowMm)}. If yours come to more or less, stop by the length, not by the count.`,
     },
-    knit('rows', rows - measureAtRow, say`Crank on to row ${rows}${manner}.`),
+    knit('rows', rows - measureAtRow, say`Crank on to row ${rows}${manner.crank}${manner.end}.`),
   ];
 }
 
@@ -94,7 +96,7 @@ export function endSteps(made: Counts, left: Tail): Step[] {
       id: 'run_off',
       driver: 'run_off',
       count: 1,
-      say: say`Crank once more without yarn to cast off onto the waste, and lift the work off.`,
+      say: say`Crank once more without yarn, so that the waste drops off the needles, and lift the work off.`,
     },
   ];
 }

@@ -108,9 +108,13 @@ export const flatPanel = piece({
     const side = made.rows % 2 === 0 ? say`the side it began on` : say`the side away from its start`;
     return [
       ...startSteps(made, looseTail),
-      ...bodySteps(made, say` to and fro, weights on both edges; it ends at ${side}`),
+      ...bodySteps(made, {
+        crank: say` to and fro, weights on both edges`,
+        stop: say``,
+        end: say`; it ends at ${side}`,
+      }),
       ...endSteps(made, looseTail),
-      ...castOffSteps(made.needles, 1),
+      ...castOffSteps(made.needles),
       ...tidySteps(2, 'length'),
     ];
   },

@@ -86,7 +86,7 @@ export const plainTube = piece({
     ...startSteps(made, looseTail),
     ...bodySteps(made),
     ...endSteps(made, looseTail),
-    ...(made.asked.ends === 'cast_off' ? castOffSteps(made.needles, 2) : []),
+    ...(made.asked.ends === 'cast_off' ? castOffSteps(made.needles) : []),
     ...tidySteps(2, 'length'),
   ],
   traits: () => [],

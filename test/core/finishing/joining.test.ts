@@ -43,7 +43,7 @@ describe('the seam of a folded ring', () => {
 });
 
 test('casting off counts every stitch at each end', () => {
-  expect(castOffSteps(46, 2)[0]?.count).toBe(92);
-  expect(castOffSteps(40, 1)[0]?.count).toBe(40);
-  expect(castOffSteps(undefined, 2)[0]?.count).toBe(0);
+  expect(castOffSteps(46)[0]?.count).toBe(92);
+  expect(castOffSteps(40)[0]?.count).toBe(80);
+  expect(castOffSteps(undefined)[0]?.count).toBe(0);
 });
