@@ -139,7 +139,7 @@ function laidOut(
     landing: { dimension: solved.id, ...solved.window, ...landing },
     checkpoint: measureAt,
     checkpointAtRest: checkpoint(solved.window, solved, landing.rowsInPiece, row, target, target),
-    yarn: yarnNeed(steps, made.loopMm),
+    yarn: yarnNeed(steps, needles === undefined ? undefined : made.loopMm),
     notions: piece.notions(made),
     steps,
     cautions: cautions(piece.traits(made)),

@@ -21,7 +21,8 @@ export async function tried(ask: PlanAsk, piece: Piece, at: At): Promise<Tried> 
   const needles = meant.machine.needles ?? profile?.machine.needles;
   const borrowedFrom = profile !== undefined && isBorrowed(profile, meant) ? machineName(profile.machine) : undefined;
   const outcome = plan({ piece, values: given(ask.values), needles, measurements, borrowedFrom, pieces: ask.copies });
-  const on = { machine: meant.machine.name, needles, yarn: profile?.yarn.name ?? ask.on.yarn };
+  // An ask that waits for a gauge stays open to the machine that gauge will come from.
+  const on = profile === undefined ? ask.on : { machine: meant.machine.name, needles, yarn: profile.yarn.name };
   return { outcome, profile, measurements, ask: { ...ask, on } };
 }
 

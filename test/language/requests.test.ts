@@ -167,6 +167,14 @@ const GAUGES: Rows = [
   ['the tube is 22 in long, 110 rows', 'record rows=110/558.8'],
   ['110 rnds, 22 in', 'record rows=110/558.8'],
   ['rows: 110, length: 22 in', 'record rows=110/558.8'],
+  [
+    '110 rows in 22 in and 110 rows in 30 in, 46 needles',
+    'unread contradiction "110 rows in 22 in and 110 rows in 30 in"',
+  ],
+  [
+    '110 rows in 22 in, 46 needles, 7 rows to the inch',
+    'unread contradiction "110 rows in 22 in and 7 rows to the inch"',
+  ],
   ['needles: 46, rows: 110, length: 22 in, flat: 6 3/4', 'record rows=110/558.8 flat=171.45 needles=46'],
   ['46 needles, 110 rows, 22 in long, 6 3/4 flat', 'record rows=110/558.8 flat=171.45 needles=46'],
   ['6 3/4 in flat, 46 ndls, 22" long, 110 rows', 'record rows=110/558.8 flat=171.45 needles=46'],

@@ -78,11 +78,20 @@ function sharedRate(
   return { ...lent, count: (lent.count * at.count) / next.count, said: saidBetween(sheet, at.index, at.end) };
 }
 
-/** Two rates of one thing in one message contradict each other; two pieces, each with its length, do not. */
+/** Two pieces of one maker never differ by so large a share. From memory. */
+const PIECES_DIFFER = 0.15;
+
+/** Two rates of one thing in one message contradict each other, and so do two pieces that differ beyond belief. */
 function clash(tensions: readonly Tension[]): string | undefined {
-  const [first, second] = tensions.filter(({ how }) => how === 'counted');
-  if (first === undefined || second === undefined) return undefined;
-  return `${first.said ?? first.count} and ${second.said ?? second.count}`;
+  const [first, ...others] = tensions;
+  const second = others.find((other) => first !== undefined && contradicts(first, other));
+  return first && second && `${first.said ?? first.count} and ${second.said ?? second.count}`;
+}
+
+function contradicts(a: Tension, b: Tension): boolean {
+  if (a.how === 'counted' && b.how === 'counted') return true;
+  if (a.over?.is !== 'length' || b.over?.is !== 'length') return false;
+  return Math.abs(Math.log((a.over.mm / a.count) * (b.count / b.over.mm))) > PIECES_DIFFER;
 }
 
 /** A flat tube's width: labelled flat or folded, or plainly wide in a message that records rows. */

@@ -22,7 +22,7 @@ const FORMS: [RegExp, Request][] = [
     { kind: 'steps' },
   ],
   [
-    /^(?:show |list |look up |what |whats |what is |what are |see )?(?:me )?(?:my |the |our )?(?:gauges?|tension|gauge profiles?)(?: (?:list|please|so far|do i have))?$/,
+    /^(?:show |list |look up |what |whats |what is |what are |see )?(?:me )?(?:my |the |our )?(?:gauges?|tension|gauge profiles?)(?: (?:list|please|so far|do i have))?(?: (?:on|for|in|with) (?:the |my )?(?:[\p{L} ]*(?: yarn)?|\d+(?: needles?| machine)?))?$/u,
     { kind: 'show_gauge', on: {} },
   ],
 ];

@@ -12,6 +12,30 @@ const plan = async (text: string) => replyOf(await open.say(text), 'plan');
 const assumed = (answer: { card: { facts: readonly { label: string; text: string }[] } }) =>
   answer.card.facts.find(({ label }) => label === 'Assumed')?.text;
 
+test('a plan that waited for its gauge comes out as one asked for after it', async () => {
+  const fresh = await talk();
+  await fresh.say('rows for a pouch 11 in wide');
+  const waited = replyOf(await fresh.say(MEDIUM), 'plan').plan;
+  const asked = replyOf(await fresh.say('rows for a pouch 11 in wide'), 'plan').plan;
+  expect(waited.landing).toEqual(asked.landing);
+  await fresh.close();
+});
+
+test('no yarn is told while the needles are not known', async () => {
+  const fresh = await talk();
+  await fresh.say('20 rows x 14 sts over 10 cm');
+  expect(replyOf(await fresh.say('pouch 11 in wide'), 'plan').plan.yarn).toBeUndefined();
+  await fresh.close();
+});
+
+test.each(['my gauge on the 46', 'my gauge for the medium yarn', 'show gauge for the 48'])(
+  '"%s" looks the gauge up and leaves the plan alone',
+  async (words) => {
+    await open.say('pouch 11 in wide');
+    expect(replyOf(await open.say(words), 'gauges').gauges.length).toBe(1);
+  },
+);
+
 describe('a machine without rows of its own', () => {
   test('borrows them, and keeps the stitch width that was measured on it', async () => {
     await open.say('40 needles, 5 in flat');
