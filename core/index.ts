@@ -1,7 +1,18 @@
 export { aspects } from './aspects.js';
 export { fields } from './checked.js';
+export type { Drift } from './gauge/drift.js';
 export type { Estimate } from './gauge/estimate.js';
-export { type Gauge, gauge, type Sureness, spacingMm, standing, sureness } from './gauge/gauge.js';
+export { dimensionalChange, factorBetween } from './gauge/factors.js';
+export {
+  type Evidence,
+  evidence,
+  type Gauge,
+  gauge,
+  type Sureness,
+  spacingMm,
+  standing,
+  sureness,
+} from './gauge/gauge.js';
 export type { Count, Form, Measurement, State } from './gauge/measurement.js';
 export type { Given } from './given.js';
 export type { Ask, Asks, Piece } from './piece.js';

@@ -1,4 +1,4 @@
-import type { Estimate } from './gauge/estimate.js';
+import type { Spacing } from './gauge/estimate.js';
 import type { Outcome } from './problems.js';
 import type { Measure, Window } from './sizing/rows.js';
 import type { Words } from './words.js';
@@ -97,7 +97,7 @@ export type Made<A extends Asks> = {
   needles: number | undefined;
   rows: number;
   rowsInPiece: number;
-  row: Estimate;
+  row: Spacing;
   rowMm: number;
   stitchMm: number | undefined;
   /** Yarn in one stitch, in mm; undefined until the stitch width is known. */

@@ -1,16 +1,19 @@
 import { cautions } from './cautions.js';
 import { checked } from './checked.js';
-import { widened } from './gauge/estimate.js';
-import { type Gauge, gauge, spacingMm } from './gauge/gauge.js';
-import type { Measurement } from './gauge/measurement.js';
-import type { Setting } from './gauge/states.js';
+import { type Spacing, widened } from './gauge/estimate.js';
+import { dimensionalChange } from './gauge/factors.js';
+import { type Evidence, evidence, type Gauge, gauge, spacingMm } from './gauge/gauge.js';
+import type { Measurement, Setting } from './gauge/measurement.js';
 import type { Given } from './given.js';
 import type { Asks, Layout, Made, Notion, Piece, Step } from './piece.js';
 import { outOfReach, type PlannedSize, plannedSize, shortfall } from './planned-size.js';
 import { done, type Outcome, refused } from './problems.js';
-import { type Checkpoint, checkpoint } from './sizing/checkpoint.js';
-import { type RowChoice, rowsFor, type Window } from './sizing/rows.js';
+import { type Remedy, remedies } from './remedies.js';
+import { type Measure, type RowChoice, rowsFor, type Window } from './sizing/rows.js';
 import { length, say, type Words } from './words.js';
+import { type Checkpoint, checkpoint } from './work/checkpoint.js';
+import { type Correction, corrected, type InHand } from './work/correction.js';
+import type { Work } from './work/pitch.js';
 import { loopLengthMm } from './yarn/loop.js';
 import { type YarnNeed, yarnNeed } from './yarn/need.js';
 
@@ -33,6 +36,10 @@ export type Plan = {
   checkpoint: Checkpoint | undefined;
   /** A reading at rest, off the machine, at the same row. */
   checkpointAtRest: Checkpoint | undefined;
+  /** What would raise the landing chance before the work begins, best first. */
+  remedies: readonly Remedy[];
+  /** Where the work in hand stands, once there is any; `rows` is then its stop row. */
+  work: Correction | undefined;
   yarn: YarnNeed | undefined;
   notions: readonly Notion[];
   steps: readonly Step[];
@@ -48,6 +55,10 @@ export type PlanInput = {
   /** Needles of the machine, when known. */
   needles: number | undefined;
   measurements: readonly Measurement[];
+  /** All the maker's measurements in this yarn, on any machine, for how it changes off the machine. */
+  inYarn?: readonly Measurement[] | undefined;
+  /** The work in hand, to correct it by what was read of it. */
+  work?: InHand | undefined;
   /** The machine the measurements are from, when it is not the one planned for. */
   borrowedFrom?: string | undefined;
   pieces: number;
@@ -65,23 +76,39 @@ export function plan(input: PlanInput): Outcome<Plan> {
   const { piece } = input;
   const asked = checked(piece, input.values);
   if (!asked.ok) return asked;
-  const gauges: Gauges = { round: gaugeIn('round', input), flat: gaugeIn('flat', input) };
-  if (gauges.round.row === undefined) return refused({ code: 'no_row_gauge' });
+  const known = evidence(input.measurements, input.inYarn);
+  const gaugeFor = onDemand((form: Layout['form']) => gaugeIn(form, known, input));
+  if (gaugeFor('round').row === undefined) return refused({ code: 'no_row_gauge' });
 
   const layouts = piece.layouts(asked.value.asked, {
     needles: input.needles,
-    stitchMm: { round: stitchOf(gauges.round), flat: stitchOf(gauges.flat) },
+    stitchMm: {
+      get round() {
+        return stitchOf(gaugeFor('round'));
+      },
+      get flat() {
+        return stitchOf(gaugeFor('flat'));
+      },
+    },
   });
   if (!layouts.ok) return layouts;
   const layout = layouts.value[0];
   if (layout === undefined) throw new Error(`${piece.id} offers no layout`);
-  return laidOut(input, asked.value, layout, gauges[layout.form]);
+  return laidOut(input, asked.value, layout, gaugeFor(layout.form), known);
+}
+
+/** Computes each answer once, and only when it is asked for. */
+function onDemand<K, V>(of: (key: K) => V): (key: K) => V {
+  const known = new Map<K, V>();
+  return (key) => {
+    const value = known.get(key) ?? of(key);
+    known.set(key, value);
+    return value;
+  };
 }
 
 /** Two machines may differ in the same yarn by about this share. From memory. */
 const MACHINE_VARIANCE = 0.03 ** 2;
-
-type Gauges = Record<Layout['form'], Gauge>;
 
 const SETTINGS: Record<Layout['form'], Setting> = {
   round: { state: FINISHED, form: 'tube' },
@@ -90,8 +117,8 @@ const SETTINGS: Record<Layout['form'], Setting> = {
 
 const stitchOf = ({ stitch }: Gauge) => stitch && spacingMm(stitch);
 
-function gaugeIn(form: Layout['form'], { measurements, borrowedFrom }: PlanInput): Gauge {
-  const own = gauge(measurements, SETTINGS[form]);
+function gaugeIn(form: Layout['form'], known: Evidence, { borrowedFrom }: PlanInput): Gauge {
+  const own = gauge(known, SETTINGS[form]);
   if (borrowedFrom === undefined) return own;
   const { row, stitch } = own;
   return { ...own, row: row && widened(row, MACHINE_VARIANCE), stitch: stitch && widened(stitch, MACHINE_VARIANCE) };
@@ -101,7 +128,8 @@ function laidOut(
   input: PlanInput,
   { asked, toleranced }: { asked: Made<Asks>['asked']; toleranced: readonly string[] },
   layout: Layout,
-  { row, stitch }: Gauge,
+  { row, stitch, drift }: Gauge,
+  known: Evidence,
 ): Outcome<Plan> {
   const { piece, measurements, pieces } = input;
   const target = SETTINGS[layout.form];
@@ -112,14 +140,17 @@ function laidOut(
   }
 
   const needles = layout.needles ?? input.needles;
-  const landing = rowsFor(solved.window, solved, row);
+  const byProfile = rowsFor(solved.window, solved, row);
+  const onMachine = { row, rowsInPiece: byProfile.rowsInPiece, target, factors: known.rows.factors };
+  const work = input.work && corrected(solved.window, solved, onMachine, input.work);
+  const landing = work?.stop ?? byProfile;
   const sizes = layout.dimensions.map((d) => plannedSize(d, landing.expectedMm, needles, stitch));
   const unreachable = sizes.flatMap((size) => outOfReach(input, size, needles));
   if (unreachable.length > 0) return refused(...unreachable);
 
-  const onMachine = { ...target, state: 'hanging' as const };
-  const measureAt = checkpoint(solved.window, solved, landing.rowsInPiece, row, onMachine, target);
-  const made = settledCounts({ asked, layout, needles, landing, row, stitch, measureAt });
+  const measureAt = toMeasure(solved.window, solved, onMachine, work);
+  const pitch = work?.pitch ?? row;
+  const made = settledCounts({ asked, layout, needles, landing, row: pitch, stitch, measureAt });
   const steps = piece.steps(made);
   return done({
     piece: piece.id,
@@ -138,7 +169,9 @@ function laidOut(
         : undefined,
     landing: { dimension: solved.id, ...solved.window, ...landing },
     checkpoint: measureAt,
-    checkpointAtRest: checkpoint(solved.window, solved, landing.rowsInPiece, row, target, target),
+    checkpointAtRest: work ? undefined : checkpoint(solved.window, solved, onMachine, FINISHED),
+    remedies: work ? [] : remedies(solved.window, solved, onMachine, landing.chance, toleranced.includes(solved.id)),
+    work,
     yarn: yarnNeed(steps, needles === undefined ? undefined : made.loopMm),
     notions: piece.notions(made),
     steps,
@@ -150,8 +183,15 @@ function laidOut(
       say`measured at rest`,
       ...panelFromTube(layout, measurements),
       ...borrowed(input),
+      ...drifting(drift),
     ],
   });
+}
+
+/** The row to measure at: before the work is read the plan's own, afterwards only where another reading pays. */
+function toMeasure(window: Window, measure: Measure, onMachine: Work, work: Correction | undefined) {
+  if (work === undefined || work.standing === undefined) return checkpoint(window, measure, onMachine, 'hanging');
+  return work.next.is === 'measure_again' ? work.next.at : undefined;
 }
 
 function settledCounts(parts: {
@@ -159,7 +199,7 @@ function settledCounts(parts: {
   layout: Layout;
   needles: number | undefined;
   landing: RowChoice;
-  row: NonNullable<Gauge['row']>;
+  row: Spacing;
   stitch: Gauge['stitch'];
   measureAt: Checkpoint | undefined;
 }): Made<Asks> {
@@ -198,3 +238,10 @@ const panelFromTube = (layout: Layout, measurements: readonly Measurement[]): Wo
 
 const borrowed = ({ borrowedFrom }: PlanInput): Words[] =>
   borrowedFrom === undefined ? [] : [say`your gauge on ${borrowedFrom} holds here within 3%`];
+
+const drifting = (drift: Gauge['drift']): Words[] => {
+  if (drift?.sureness !== 'established') return [];
+  const monthly = dimensionalChange(30 * drift.perDay);
+  const per = Math.abs(monthly).toFixed(1);
+  return [say`older pieces count less: your rows get ${per}% ${monthly < 0 ? 'shorter' : 'longer'} a month`];
+};

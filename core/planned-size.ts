@@ -1,5 +1,5 @@
 import { checked } from './checked.js';
-import type { Estimate } from './gauge/estimate.js';
+import type { Spacing } from './gauge/estimate.js';
 import type { Given } from './given.js';
 import type { Dimension, Piece } from './piece.js';
 import type { Offer, Problem } from './problems.js';
@@ -22,7 +22,7 @@ export function plannedSize(
   dimension: Dimension,
   rowsExpectedMm: number,
   needles: number | undefined,
-  stitch: Estimate | undefined,
+  stitch: Spacing | undefined,
 ): PlannedSize {
   const { id, figure, label, adjective, axis } = dimension;
   if (axis === 'rows') return { id, figure, label, adjective, axis, expectedMm: rowsExpectedMm };

@@ -44,6 +44,7 @@ test('the reader of imports sees static, type-only, multi-line and dynamic ones'
   expect(from('core/stats/normal.ts')).toEqual([
     '@stdlib/stats-base-dists-normal-cdf',
     '@stdlib/stats-base-dists-normal-pdf',
+    '@stdlib/stats-base-dists-normal-quantile',
   ]);
   expect(from('core/pieces/pouch.ts')).toContain('core/finishing/closing.ts');
   expect(from('core/cautions.ts')).toEqual(['core/piece.ts (type)', 'core/words.ts']);

@@ -1,4 +1,4 @@
-import { type Count, gauge, type Measurement, standing } from '../../core/index.js';
+import { type Count, evidence, gauge, type Measurement, standing } from '../../core/index.js';
 import type { BotProblem } from '../reply.js';
 import type { Bench, GaugeAsk, Tension, Value } from '../request.js';
 
@@ -69,7 +69,7 @@ export function spacingProblems({ rows, stitches }: Measurement): BotProblem[] {
 
 /** True when a measurement lies further from the others than one piece in a hundred does. */
 export function isUnusual(before: readonly Measurement[], measured: Measurement): boolean {
-  const known = gauge(before);
+  const known = gauge(evidence(before));
   const unusual = (estimate: typeof known.row, count: Count | undefined) =>
     estimate !== undefined && count !== undefined && standing(estimate, count) === 'unusual';
   return unusual(known.row, measured.rows) || unusual(known.stitch, measured.stitches);

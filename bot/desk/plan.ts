@@ -1,5 +1,6 @@
 import {
   ENGINE,
+  evidence,
   gauge,
   type Measurement,
   type Plan,
@@ -77,7 +78,7 @@ async function planned(
     plan: made,
     planId,
     ask,
-    gauge: { machine: profile.machine, yarn: profile.yarn, gauge: gauge(measurements) },
+    gauge: { machine: profile.machine, yarn: profile.yarn, gauge: gauge(evidence(measurements)) },
     changed: follows ? changesBetween(subject, ask) : [],
     assumed: unitsAssumed(ask),
     offers,

@@ -1,4 +1,4 @@
-import { gauge, type Measurement, pieceById, plan, say } from '../../core/index.js';
+import { evidence, gauge, type Measurement, pieceById, plan, say } from '../../core/index.js';
 import { withChange } from '../conversation.js';
 import { inUnits } from '../language/lengths.js';
 import type { Offered, ReplyOf } from '../reply.js';
@@ -76,7 +76,7 @@ async function recorded(
   const reply: ReplyOf<'gauge'> = {
     kind: 'gauge',
     recorded: say`${stored.said}`,
-    gauge: { machine: profile.machine, yarn: profile.yarn, gauge: gauge(after) },
+    gauge: { machine: profile.machine, yarn: profile.yarn, gauge: gauge(evidence(after)) },
     assumed: recordAssumed(ask, sameBench),
     buys: bought(at, before, after, profile),
     offers,

@@ -1,4 +1,4 @@
-import { gauge as gaugeOf } from '../../core/index.js';
+import { evidence, gauge as gaugeOf } from '../../core/index.js';
 import type { Desk } from './desk.js';
 import { gaugeQuestion } from './question.js';
 
@@ -9,7 +9,7 @@ export const showGaugeDesk: Desk<'show_gauge'> = async (request, at) => {
     profiles.map(async ({ id, machine, yarn }) => ({
       machine,
       yarn,
-      gauge: gaugeOf(await at.store.measurements.of(id)),
+      gauge: gaugeOf(evidence(await at.store.measurements.of(id))),
     })),
   );
   const gauges = used

@@ -4,11 +4,14 @@ export type Observation = { y: number; weight: number };
 /** What is known beforehand of the scatter between pieces, and of the mean when `k0` is above 0. */
 export type Prior = { nu0: number; tau0: number; k0?: number; m0?: number };
 
+/** A log spacing of one piece: a Student t at `mu` with scale `sd` and `nu` degrees of freedom, normal at infinity. */
+export type Spacing = { mu: number; sd: number; nu: number };
+
 /**
- * A log quantity of the next piece: a Student t at `mu` with `nu` degrees of freedom.
- * `s2` is the scatter between pieces, `weight` what stands behind the mean, `sd` the scale for the next piece.
+ * The log spacing of the next piece, with what stands behind it: `s2` is the scatter between pieces, `weight` how many
+ * perfectly measured pieces the mean is worth, `pieces` how many were measured.
  */
-export type Estimate = { mu: number; s2: number; nu: number; weight: number; sd: number; pieces: number };
+export type Estimate = Spacing & { s2: number; weight: number; pieces: number };
 
 /** Defaults for gauge: makers differ by about 3 % from piece to piece. From memory. */
 export const GAUGE_PRIOR: Prior = { nu0: 4, tau0: 0.03 };

@@ -1,6 +1,9 @@
 export type State = 'hanging' | 'rested' | 'washed';
 export type Form = 'tube' | 'panel';
 
+/** How a length was measured, or is meant: the state of the fabric, and whether it is a tube or a flat panel. */
+export type Setting = { state: State; form: Form };
+
 /**
  * Rows or stitches and the length they span.
  * `counted`: whole rows or stitches counted inside a fixed ruler length, so the count may be off by a part of one.
@@ -9,10 +12,10 @@ export type Form = 'tube' | 'panel';
 export type Count = { count: number; overMm: number; how: 'read' | 'counted' };
 
 /** One reading of one swatch or piece in one state. Readings that share `swatch` are of the same fabric. */
-export type Measurement = {
+export type Measurement = Setting & {
   swatch: string;
-  state: State;
-  form: Form;
+  /** The day it was read, as a count of days from any fixed one; without it a reading takes no part in drift. */
+  day?: number | undefined;
   rows?: Count | undefined;
   /** Across the needles. A flat tube of N needles is N/2 stitches over its flat width. */
   stitches?: Count | undefined;

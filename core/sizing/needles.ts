@@ -1,4 +1,4 @@
-import type { Estimate } from '../gauge/estimate.js';
+import type { Spacing } from '../gauge/estimate.js';
 import { tQuantile } from '../stats/student-t.js';
 import { dimensionMm, landingChance, type Measure, type Window } from './rows.js';
 
@@ -18,7 +18,7 @@ export type NeedleDimension = {
 export function needleDimension(
   measure: Measure,
   needles: number,
-  stitch: Estimate,
+  stitch: Spacing,
   window: Window | undefined,
 ): NeedleDimension {
   const w = Math.exp(stitch.mu);

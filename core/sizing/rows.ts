@@ -1,4 +1,4 @@
-import type { Estimate } from '../gauge/estimate.js';
+import type { Spacing } from '../gauge/estimate.js';
 import { tBetween } from '../stats/student-t.js';
 
 /** The range a finished dimension must end in, in mm; `lo` is below `hi`. */
@@ -30,7 +30,7 @@ export const dimensionMm = (measure: Measure, count: number, spacingMm: number):
  * @param rowsInPiece R + j, above 0
  * @returns between 0 and 1; 0 when the window lies wholly at or under the fixed part
  */
-export function landingChance(window: Window, measure: Measure, rowsInPiece: number, row: Estimate): number {
+export function landingChance(window: Window, measure: Measure, rowsInPiece: number, row: Spacing): number {
   const { lo, hi } = stretchable(window, measure);
   if (hi <= 0) return 0;
   const centre = Math.log(measure.share * rowsInPiece) + row.mu;
@@ -47,30 +47,29 @@ export function landingChance(window: Window, measure: Measure, rowsInPiece: num
  * @param row gauge of the next piece
  * @param repeat rows of a stripe repeat, which R + j must be a multiple of; 1 when plain
  */
-export function rowsFor(window: Window, measure: Measure, row: Estimate, repeat = 1): RowChoice {
+export function rowsFor(window: Window, measure: Measure, row: Spacing, repeat = 1): RowChoice {
   const { lo, hi } = stretchable(window, measure);
-  const c = Math.exp(row.mu);
-  const x = Math.sqrt(lo * hi) / (measure.share * c);
+  const x = Math.sqrt(lo * hi) / (measure.share * Math.exp(row.mu));
   const least = repeat === 1 ? measure.extra + 1 : Math.ceil((measure.extra + 1) / repeat) * repeat;
   const below = least + Math.floor((x - least) / repeat) * repeat;
   const f = Math.max(least, below);
   const g = f + repeat;
   const rowsInPiece = x * x <= f * g ? f : g;
-  return {
-    ...rowsGiven(rowsInPiece - measure.extra, window, measure, row),
-    rowsAtLo: lo / (measure.share * c) - measure.extra,
-    rowsAtHi: hi / (measure.share * c) - measure.extra,
-  };
+  return rowsGiven(rowsInPiece - measure.extra, window, measure, row);
 }
 
 /** What a given number of cranked rows comes to. */
-function rowsGiven(rows: number, window: Window, measure: Measure, row: Estimate) {
+export function rowsGiven(rows: number, window: Window, measure: Measure, row: Spacing): RowChoice {
   const rowsInPiece = rows + measure.extra;
+  const { lo, hi } = stretchable(window, measure);
+  const c = Math.exp(row.mu);
   return {
     rows,
     rowsInPiece,
-    expectedMm: dimensionMm(measure, rows, Math.exp(row.mu)),
+    expectedMm: dimensionMm(measure, rows, c),
     chance: landingChance(window, measure, rowsInPiece, row),
+    rowsAtLo: lo / (measure.share * c) - measure.extra,
+    rowsAtHi: hi / (measure.share * c) - measure.extra,
   };
 }
 

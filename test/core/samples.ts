@@ -1,6 +1,6 @@
 import { type Estimate, estimate } from '../../core/gauge/estimate.js';
 import type { Count, Measurement } from '../../core/gauge/measurement.js';
-import { observation, type SwatchReading, swatchReadings } from '../../core/gauge/observations.js';
+import { bySwatch, observation, type Swatch, swatches } from '../../core/gauge/swatches.js';
 import type { Given } from '../../core/given.js';
 import type { Piece } from '../../core/piece.js';
 import { type Plan, type PlanInput, plan } from '../../core/plan.js';
@@ -25,10 +25,11 @@ export const MEDIUM = [tube('first', 110, 558.8, { stitches: read(23, 171.45) })
 /** A fabric of exactly 7.5 by 5 mm. */
 export const EVEN = [tube('even', 100, 500, { stitches: read(24, 180) })];
 
-const readings = (measurements: readonly Measurement[]): SwatchReading[] => swatchReadings(measurements, (m) => m.rows);
+/** What was read of each swatch along its rows. */
+export const rowsIn = (measurements: readonly Measurement[]): Swatch[] => swatches(bySwatch(measurements), 'rows');
 
 const fitted = (measurements: readonly Measurement[]): Estimate => {
-  const found = estimate(readings(measurements).map((r) => observation(r)));
+  const found = estimate(rowsIn(measurements).flatMap((swatch) => swatch.map((r) => observation(r))));
   if (found === undefined) throw new Error('nothing to estimate from');
   return found;
 };

@@ -1,5 +1,5 @@
 import { closureWindow, longestStockClosureMm } from '../../core/finishing/closing.js';
-import { gauge, spacingMm } from '../../core/gauge/gauge.js';
+import { evidence, gauge, spacingMm } from '../../core/gauge/gauge.js';
 import { plainTube } from '../../core/pieces/plain-tube.js';
 import { pouch } from '../../core/pieces/pouch.js';
 import type { Plan } from '../../core/plan.js';
@@ -21,7 +21,7 @@ const wasteRows = (plan: Plan, id: string): number => (plan.steps.find((s) => s.
 
 /** Rows or stitches of a swatch counted over a length, as a rate over another. */
 const rateOver = (count: number, overMm: number, rateMm: number): number => {
-  const { row } = gauge([tube('counted', 1, 1, { rows: read(count, overMm) })]);
+  const { row } = gauge(evidence([tube('counted', 1, 1, { rows: read(count, overMm) })]));
   return row === undefined ? Number.NaN : rateMm / spacingMm(row);
 };
 

@@ -1,14 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { estimate, GAUGE_PRIOR, widened } from '../../../core/gauge/estimate.js';
-import { observation, swatchReadings } from '../../../core/gauge/observations.js';
-import { ONE_SWATCH, THREE_SWATCHES, tube } from '../samples.js';
+import { observation } from '../../../core/gauge/swatches.js';
+import { ONE_SWATCH, rowsIn, THREE_SWATCHES, tube } from '../samples.js';
 
 const identical = (howMany: number, rows: number, overMm: number) =>
   estimate(
-    swatchReadings(
-      Array.from({ length: howMany }, (_, i) => tube(`${i}`, rows, overMm)),
-      (m) => m.rows,
-    ).map((r) => observation(r)),
+    rowsIn(Array.from({ length: howMany }, (_, i) => tube(`${i}`, rows, overMm))).flatMap((swatch) =>
+      swatch.map((r) => observation(r)),
+    ),
   );
 const exact = (...ys: number[]) => ys.map((y) => ({ y, weight: 1 }));
 

@@ -1,35 +1,35 @@
 import { describe, expect, test } from 'vitest';
-import { gauge, spacingMm, standing, sureness } from '../../../core/gauge/gauge.js';
+import { evidence, gauge, spacingMm, standing, sureness } from '../../../core/gauge/gauge.js';
 import { MEDIUM, ONE_SWATCH, read, THREE_SWATCHES, tube } from '../samples.js';
 
 describe('the gauge of a profile', () => {
   test('gives the height of a row and the width of a stitch', () => {
-    const { row, stitch, pieces } = gauge(MEDIUM);
+    const { row, stitch, pieces } = gauge(evidence(MEDIUM));
     expect(row && spacingMm(row)).toBeCloseTo(5.08, 10);
     expect(stitch && spacingMm(stitch)).toBeCloseTo(342.9 / 46, 10);
     expect(pieces).toBe(1);
   });
 
   test('leaves out what was never measured', () => {
-    expect(gauge([tube('a', 110, 558.8)]).stitch).toBeUndefined();
-    expect(gauge([tube('a', 1, 1, { rows: undefined, stitches: read(46, 342.9) })]).row).toBeUndefined();
-    expect(gauge([])).toEqual({ row: undefined, stitch: undefined, pieces: 0 });
+    expect(gauge(evidence([tube('a', 110, 558.8)])).stitch).toBeUndefined();
+    expect(gauge(evidence([tube('a', 1, 1, { rows: undefined, stitches: read(46, 342.9) })])).row).toBeUndefined();
+    expect(gauge(evidence([]))).toEqual({ row: undefined, stitch: undefined, pieces: 0, drift: undefined });
   });
 
   test('of a swatch read at rest does not use its hanging reading as well', () => {
-    const both = gauge([tube('a', 110, 575, { state: 'hanging' }), tube('a', 110, 558.8)]);
+    const both = gauge(evidence([tube('a', 110, 575, { state: 'hanging' }), tube('a', 110, 558.8)]));
     expect(both.row).toEqual(ONE_SWATCH);
     expect(both.pieces).toBe(1);
   });
 
   test('uses a hanging reading where a swatch has no other, and is less sure of it', () => {
-    const { row } = gauge([tube('a', 110, 558.8, { state: 'hanging' })]);
+    const { row } = gauge(evidence([tube('a', 110, 558.8, { state: 'hanging' })]));
     expect(row?.mu).toBeCloseTo(ONE_SWATCH.mu, 12);
     expect(row?.sd).toBeGreaterThan(ONE_SWATCH.sd);
   });
 
   test('for a panel takes tubes with the doubt that brings', () => {
-    const { row } = gauge(MEDIUM, { state: 'rested', form: 'panel' });
+    const { row } = gauge(evidence(MEDIUM), { state: 'rested', form: 'panel' });
     expect(row?.mu).toBeCloseTo(ONE_SWATCH.mu, 12);
     expect(row?.weight).toBeLessThan(ONE_SWATCH.weight);
   });

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { gauge } from '../../../core/gauge/gauge.js';
+import { evidence, gauge } from '../../../core/gauge/gauge.js';
 import { needleDimension, needlesFor } from '../../../core/sizing/needles.js';
 import type { Window } from '../../../core/sizing/rows.js';
 import { MEDIUM } from '../samples.js';
 
 const FLAT_TUBE = { share: 1 / 2, extra: 0, fixedMm: 0 };
 const STITCH_MM = 342.9 / 46;
-const { stitch } = gauge(MEDIUM);
+const { stitch } = gauge(evidence(MEDIUM));
 if (stitch === undefined) throw new Error('no stitch was measured');
 const STITCH = stitch;
 const WINDOW = { loMm: 165, hiMm: 180 };

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { observation, swatchReadings } from '../../../core/gauge/observations.js';
-import { read, tube } from '../samples.js';
+import { observation } from '../../../core/gauge/swatches.js';
+import { read, rowsIn, tube } from '../samples.js';
 
-const rowsOf = (...measurements: ReturnType<typeof tube>[]) => swatchReadings(measurements, (m) => m.rows);
+const rowsOf = (...measurements: ReturnType<typeof tube>[]) => rowsIn(measurements).flat();
 const weights = (...measurements: ReturnType<typeof tube>[]) =>
   rowsOf(...measurements).map((r) => observation(r).weight);
 
@@ -36,8 +36,8 @@ describe('a swatch', () => {
   });
 
   test('read in two states makes one reading of each', () => {
-    const readings = rowsOf(tube('a', 20, 104, { state: 'hanging' }), tube('a', 20, 100));
-    expect(readings.map((r) => r.state)).toEqual(['hanging', 'rested']);
+    const [swatch] = rowsIn([tube('a', 20, 104, { state: 'hanging' }), tube('a', 20, 100)]);
+    expect(swatch?.map((r) => r.state)).toEqual(['hanging', 'rested']);
   });
 
   test('without a count of the kind wanted is passed over', () => {

@@ -1,28 +1,17 @@
 import { describe, expect, test } from 'vitest';
-import { swatchReadings } from '../../../core/gauge/observations.js';
-import { estimateIn, type Setting, unpairedFactor } from '../../../core/gauge/states.js';
-import { ONE_SWATCH, tube } from '../samples.js';
+import { factorsFrom, pairsIn, UNPAIRED } from '../../../core/gauge/factors.js';
+import type { Measurement, Setting } from '../../../core/gauge/measurement.js';
+import { pooled } from '../../../core/gauge/pooled.js';
+import { ONE_SWATCH, rowsIn, tube } from '../samples.js';
 
 const RESTED: Setting = { state: 'rested', form: 'tube' };
-const inRest = (...measurements: ReturnType<typeof tube>[]) =>
-  estimateIn(
-    RESTED,
-    swatchReadings(measurements, (m) => m.rows),
-  );
+const inRest = (...measurements: Measurement[]) => pooled(RESTED, rowsIn(measurements))?.estimate;
 const hung = (swatch: string, rows: number, overMm: number) => tube(swatch, rows, overMm, { state: 'hanging' });
-const many = (howMany: number, of: (swatch: string) => ReturnType<typeof tube>) =>
+const many = (howMany: number, of: (swatch: string) => Measurement) =>
   Array.from({ length: howMany }, (_, i) => of(`${i}`));
-
-describe('the change between two settings, before any pair is known', () => {
-  test('is 3 % for weights off, 5 % for washing, both for both, and 3 % from tube to panel', () => {
-    const spread = (from: Setting, to: Setting) => Math.sqrt(unpairedFactor(from, to).variance);
-    expect(spread({ state: 'hanging', form: 'tube' }, RESTED)).toBeCloseTo(0.03, 12);
-    expect(spread(RESTED, { state: 'washed', form: 'tube' })).toBeCloseTo(0.05, 12);
-    expect(spread({ state: 'hanging', form: 'tube' }, { state: 'washed', form: 'tube' })).toBeCloseTo(0.0583, 4);
-    expect(spread(RESTED, { state: 'rested', form: 'panel' })).toBeCloseTo(0.03, 12);
-    expect(spread(RESTED, RESTED)).toBe(0);
-  });
-});
+const TWO_PAIRS = factorsFrom(
+  pairsIn(rowsIn([hung('p', 60, 320), tube('p', 60, 306), hung('q', 60, 302), tube('q', 60, 291)])),
+);
 
 describe('gauge at rest', () => {
   test('from readings at rest alone is the plain estimate', () => {
@@ -55,5 +44,20 @@ describe('gauge at rest', () => {
 
   test('is not known without a reading', () => {
     expect(inRest()).toBeUndefined();
+  });
+
+  // Worked independently: after the two pairs the hanging group weighs 2.73908.
+  test('weighs hanging swatches more once pairs have taught the change', () => {
+    const measured = [...many(2, (s) => tube(`rested ${s}`, 60, 300)), ...many(4, (s) => hung(s, 60, 300))];
+    const known = pooled(RESTED, rowsIn(measured), TWO_PAIRS)?.estimate;
+    expect(known?.weight).toBeCloseTo(4.6778, 4);
+    const alone = pooled(RESTED, rowsIn(many(4, (s) => hung(s, 60, 300))), TWO_PAIRS)?.estimate;
+    expect(alone?.weight).toBeCloseTo(2.73908, 5);
+    expect(alone?.mu).toBeCloseTo(Math.log(5) - 0.037738, 6);
+  });
+
+  test('of a swatch read in several states uses the reading nearest to rest', () => {
+    const three = [hung('a', 110, 575), tube('a', 110, 558.8), tube('a', 110, 540, { state: 'washed' })];
+    expect(pooled(RESTED, rowsIn(three), UNPAIRED)?.estimate).toEqual(ONE_SWATCH);
   });
 });

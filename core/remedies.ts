@@ -1,0 +1,76 @@
+import type { Estimate } from './gauge/estimate.js';
+import { pairTaught } from './gauge/factors.js';
+import { chanceAfterSwatches } from './gauge/next-swatch.js';
+import { observation, RULER_MM } from './gauge/swatches.js';
+import { type Measure, rowsFor, type Window } from './sizing/rows.js';
+import { type Checkpoint, checkpoint } from './work/checkpoint.js';
+import type { Work } from './work/pitch.js';
+
+/** One thing that would raise the landing chance, and what to expect of it. */
+export type Remedy =
+  /** Measure the piece on the way, as it hangs or off the machine at rest. */
+  | { is: 'measure_hanging' | 'measure_at_rest'; row: number; chance: number }
+  /** One more measured piece as long as this one. */
+  | { is: 'swatch'; chance: number }
+  /** One piece read hanging and again at rest: what a hanging reading would then give. */
+  | { is: 'pair'; row: number; chance: number }
+  /** A wider window round the same middle. */
+  | { is: 'wider'; window: Window; chance: number };
+
+/** The chance a wider window is made for. */
+const LIKELY = 0.6;
+/** A window is never offered wider than this many times what was asked. */
+const MOST_WIDER = 3;
+/** Less than this is no remedy. */
+const WORTH_SAYING = 0.01;
+
+/**
+ * What would raise the chance of a plan, best first; only what does.
+ * @param chance as it stands
+ * @param stretches whether the window was a tolerance, so that a wider one may be asked for
+ */
+export function remedies(
+  window: Window,
+  measure: Measure,
+  work: Work & { row: Estimate },
+  chance: number,
+  stretches: boolean,
+): Remedy[] {
+  const hanging = checkpoint(window, measure, work, 'hanging');
+  const rested = checkpoint(window, measure, work, work.target.state);
+  const found: Remedy[] = [
+    ...measured('measure_hanging', hanging),
+    ...measured('measure_at_rest', rested),
+    { is: 'swatch', chance: afterOneMore(window, measure, work) },
+    ...measured('pair', checkpoint(window, measure, withOnePair(work), 'hanging')),
+    ...(stretches ? wider(window, measure, work.row) : []),
+  ];
+  return found.filter((r) => r.chance - chance >= WORTH_SAYING).sort((a, b) => b.chance - a.chance);
+}
+
+const measured = (is: 'measure_hanging' | 'measure_at_rest' | 'pair', at: Checkpoint | undefined): Remedy[] =>
+  at === undefined ? [] : [{ is, ...at }];
+
+const lengthOf = ({ row, rowsInPiece }: Work): number => rowsInPiece * Math.exp(row.mu);
+
+function afterOneMore(window: Window, measure: Measure, work: Work & { row: Estimate }): number {
+  const { weight } = observation({ ...work.target, y: 0, lengthMm: lengthOf(work), errorMm: RULER_MM, day: undefined });
+  return chanceAfterSwatches(window, measure, work.row, weight);
+}
+
+function withOnePair(work: Work): Work {
+  const rulerVariance = 2 * (RULER_MM / lengthOf(work)) ** 2;
+  const from = { ...work.target, state: 'hanging' as const };
+  return { ...work, factors: pairTaught(work.factors, { from, to: work.target, rulerVariance }) };
+}
+
+/** The narrowest window, in steps of 5 mm either side, that the best count is likely to end in. */
+function wider(window: Window, measure: Measure, row: Estimate): Remedy[] {
+  const half = (window.hiMm - window.loMm) / 2;
+  for (let more = 5; half + more <= MOST_WIDER * half; more += 5) {
+    const widened = { loMm: window.loMm - more, hiMm: window.hiMm + more };
+    const { chance } = rowsFor(widened, measure, row);
+    if (chance >= LIKELY) return [{ is: 'wider', window: widened, chance }];
+  }
+  return [];
+}
