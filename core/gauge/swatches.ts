@@ -37,31 +37,35 @@ export function bySwatch(measurements: readonly Measurement[]): Measurement[][] 
 export function swatches(grouped: readonly (readonly Measurement[])[], axis: Axis): Swatch[] {
   const found: Swatch[] = [];
   for (const measurements of grouped) {
-    const swatch: SwatchReading[] = [];
-    for (const measurement of measurements) {
-      const count = measurement[axis];
-      if (count !== undefined) addTo(swatch, readingOf(measurement, count));
-    }
-    if (swatch.length > 0) found.push(swatch);
+    const readings = measurements.length === 1 ? readingOf(measurements[0], axis) : readingsOf(measurements, axis);
+    if (readings.length > 0) found.push(readings);
   }
   return found;
 }
 
-function addTo(swatch: SwatchReading[], reading: SwatchReading): void {
-  const known = swatch.findIndex((r) => r.state === reading.state && r.form === reading.form);
-  const same = swatch[known];
-  if (same === undefined) swatch.push(reading);
-  else swatch[known] = merged(same, reading);
+function readingsOf(measurements: readonly Measurement[], axis: Axis): Swatch {
+  const swatch: SwatchReading[] = [];
+  for (const measurement of measurements) {
+    for (const reading of readingOf(measurement, axis)) {
+      const known = swatch.findIndex((r) => r.state === reading.state && r.form === reading.form);
+      const same = swatch[known];
+      if (same === undefined) swatch.push(reading);
+      else swatch[known] = merged(same, reading);
+    }
+  }
+  return swatch;
 }
 
-const readingOf = ({ state, form, day }: Measurement, count: Count): SwatchReading => ({
-  state,
-  form,
-  y: Math.log(count.overMm / count.count),
-  lengthMm: count.overMm,
-  errorMm: Math.sqrt(variance(count)),
-  day,
-});
+/** The one reading a measurement holds along an axis, or none. */
+function readingOf(measurement: Measurement | undefined, axis: Axis): Swatch {
+  const count = measurement?.[axis];
+  if (measurement === undefined || count === undefined) return NONE;
+  const { state, form, day } = measurement;
+  const y = Math.log(count.overMm / count.count);
+  return [{ state, form, y, lengthMm: count.overMm, errorMm: Math.sqrt(variance(count)), day }];
+}
+
+const NONE: Swatch = [];
 
 function merged(a: SwatchReading, b: SwatchReading): SwatchReading {
   const [x, z] = [a.lengthMm ** 2, b.lengthMm ** 2];
