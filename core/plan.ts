@@ -40,6 +40,8 @@ export type Plan = {
   remedies: readonly Remedy[];
   /** Where the work in hand stands, once there is any; `rows` is then its stop row. */
   work: Correction | undefined;
+  /** The piece as its readings are judged while it is on the machine. */
+  onMachine: Work;
   yarn: YarnNeed | undefined;
   notions: readonly Notion[];
   steps: readonly Step[];
@@ -172,6 +174,7 @@ function laidOut(
     checkpointAtRest: work ? undefined : checkpoint(solved.window, solved, onMachine, FINISHED),
     remedies: work ? [] : remedies(solved.window, solved, onMachine, landing.chance, toleranced.includes(solved.id)),
     work,
+    onMachine,
     yarn: yarnNeed(steps, needles === undefined ? undefined : made.loopMm),
     notions: piece.notions(made),
     steps,

@@ -4,10 +4,13 @@ import type { Given } from './given.js';
 import type { Dimension, Piece } from './piece.js';
 import type { Offer, Problem } from './problems.js';
 import { type NeedleDimension, needleDimension } from './sizing/needles.js';
+import type { Measure } from './sizing/rows.js';
 import { length, say, type Words } from './words.js';
 
 /** One finished dimension. `expectedMm` is undefined while the needles or the stitch width are not known. */
 export type PlannedSize = Pick<Dimension, 'id' | 'figure' | 'label' | 'adjective' | 'axis'> & {
+  /** How rows or needles make it, so that a finished piece can be measured by it. */
+  measure: Measure;
   expectedMm: number | undefined;
   across?: NeedleDimension | undefined;
 };
@@ -24,10 +27,11 @@ export function plannedSize(
   needles: number | undefined,
   stitch: Spacing | undefined,
 ): PlannedSize {
-  const { id, figure, label, adjective, axis } = dimension;
-  if (axis === 'rows') return { id, figure, label, adjective, axis, expectedMm: rowsExpectedMm };
+  const { id, figure, label, adjective, axis, share, extra, fixedMm } = dimension;
+  const own = { id, figure, label, adjective, axis, measure: { share, extra, fixedMm } };
+  if (axis === 'rows') return { ...own, expectedMm: rowsExpectedMm };
   const across = needles && stitch ? needleDimension(dimension, needles, stitch, dimension.window) : undefined;
-  return { id, figure, label, adjective, axis, expectedMm: across?.expectedMm, across };
+  return { ...own, expectedMm: across?.expectedMm, across };
 }
 
 /** A size across the needles that no tension reaches: what the needles make, and what would work. */
