@@ -20,7 +20,7 @@ export { pieceById, pieces } from './pieces/index.js';
 export { ENGINE, type Plan, type PlanInput, plan } from './plan.js';
 export type { PlannedSize } from './planned-size.js';
 export type { FieldName, Offer, Outcome, Problem } from './problems.js';
-export type { Remedy } from './remedies.js';
+export { type Remedy, remedies } from './remedies.js';
 export type { Window } from './sizing/rows.js';
 export * from './units/print.js';
 export * from './units/quantity.js';

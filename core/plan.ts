@@ -1,6 +1,6 @@
 import { cautions } from './cautions.js';
 import { checked } from './checked.js';
-import { type Spacing, widened } from './gauge/estimate.js';
+import { type Estimate, type Spacing, widened } from './gauge/estimate.js';
 import { dimensionalChange } from './gauge/factors.js';
 import { type Evidence, evidence, type Gauge, gauge, spacingMm } from './gauge/gauge.js';
 import type { Measurement, Setting } from './gauge/measurement.js';
@@ -8,7 +8,6 @@ import type { Given } from './given.js';
 import type { Asks, Layout, Made, Notion, Piece, Step } from './piece.js';
 import { outOfReach, type PlannedSize, plannedSize, shortfall } from './planned-size.js';
 import { done, type Outcome, refused } from './problems.js';
-import { type Remedy, remedies } from './remedies.js';
 import { type Measure, type RowChoice, rowsFor, type Window } from './sizing/rows.js';
 import { length, say, type Words } from './words.js';
 import { type Checkpoint, checkpoint } from './work/checkpoint.js';
@@ -32,16 +31,15 @@ export type Plan = {
   pieces: number;
   sizes: readonly PlannedSize[];
   tube: { flatWidthMm: number | undefined; lengthMm: number } | undefined;
-  landing: { dimension: string } & Window & RowChoice;
+  /** `toleranced`: the window is the usual tolerance about a size, so that it may be made wider. */
+  landing: { dimension: string; toleranced: boolean } & Window & RowChoice;
   checkpoint: Checkpoint | undefined;
   /** A reading at rest, off the machine, at the same row. */
   checkpointAtRest: Checkpoint | undefined;
-  /** What would raise the landing chance before the work begins, best first. */
-  remedies: readonly Remedy[];
   /** Where the work in hand stands, once there is any; `rows` is then its stop row. */
   work: Correction | undefined;
   /** The piece as its readings are judged while it is on the machine. */
-  onMachine: Work;
+  onMachine: Work & { row: Estimate };
   yarn: YarnNeed | undefined;
   notions: readonly Notion[];
   steps: readonly Step[];
@@ -169,10 +167,9 @@ function laidOut(
             lengthMm: landing.rows * made.rowMm,
           }
         : undefined,
-    landing: { dimension: solved.id, ...solved.window, ...landing },
+    landing: { dimension: solved.id, toleranced: toleranced.includes(solved.id), ...solved.window, ...landing },
     checkpoint: measureAt,
     checkpointAtRest: work ? undefined : checkpoint(solved.window, solved, onMachine, FINISHED),
-    remedies: work ? [] : remedies(solved.window, solved, onMachine, landing.chance, toleranced.includes(solved.id)),
     work,
     onMachine,
     yarn: yarnNeed(steps, needles === undefined ? undefined : made.loopMm),

@@ -2,6 +2,7 @@ import type { Estimate } from './gauge/estimate.js';
 import { pairTaught } from './gauge/factors.js';
 import { chanceAfterSwatches } from './gauge/next-swatch.js';
 import { observation, RULER_MM } from './gauge/swatches.js';
+import type { Plan } from './plan.js';
 import { type Measure, rowsFor, type Window } from './sizing/rows.js';
 import { type Checkpoint, checkpoint } from './work/checkpoint.js';
 import type { Work } from './work/pitch.js';
@@ -24,28 +25,18 @@ const MOST_WIDER = 3;
 /** Less than this is no remedy. */
 const WORTH_SAYING = 0.01;
 
-/**
- * What would raise the chance of a plan, best first; only what does.
- * @param chance as it stands
- * @param stretches whether the window was a tolerance, so that a wider one may be asked for
- */
-export function remedies(
-  window: Window,
-  measure: Measure,
-  work: Work & { row: Estimate },
-  chance: number,
-  stretches: boolean,
-): Remedy[] {
-  const hanging = checkpoint(window, measure, work, 'hanging');
-  const rested = checkpoint(window, measure, work, work.target.state);
+/** What would raise the chance of a plan before its work begins, best first; only what does. */
+export function remedies({ landing, sizes, onMachine: work }: Plan): Remedy[] {
+  const measure = sizes.find(({ id }) => id === landing.dimension)?.measure;
+  if (measure === undefined) throw new Error(`${landing.dimension} is no size of the plan`);
   const found: Remedy[] = [
-    ...measured('measure_hanging', hanging),
-    ...measured('measure_at_rest', rested),
-    { is: 'swatch', chance: afterOneMore(window, measure, work) },
-    ...measured('pair', checkpoint(window, measure, withOnePair(work), 'hanging')),
-    ...(stretches ? wider(window, measure, work.row) : []),
+    ...measured('measure_hanging', checkpoint(landing, measure, work, 'hanging')),
+    ...measured('measure_at_rest', checkpoint(landing, measure, work, work.target.state)),
+    { is: 'swatch', chance: afterOneMore(landing, measure, work) },
+    ...measured('pair', checkpoint(landing, measure, withOnePair(work), 'hanging')),
+    ...(landing.toleranced ? wider(landing, measure, work.row) : []),
   ];
-  return found.filter((r) => r.chance - chance >= WORTH_SAYING).sort((a, b) => b.chance - a.chance);
+  return found.filter((r) => r.chance - landing.chance >= WORTH_SAYING).sort((a, b) => b.chance - a.chance);
 }
 
 const measured = (is: 'measure_hanging' | 'measure_at_rest' | 'pair', at: Checkpoint | undefined): Remedy[] =>

@@ -47,7 +47,7 @@ const asks = {
 const LOST: Record<string, number> = { free: 0, half: 1, full: 2 };
 
 function layouts(asked: Asked<typeof asks>, fabric: Fabric): Outcome<readonly Layout[]> {
-  const measure = { share: 1, extra: -(LOST[asked.seam] ?? 0), fixedMm: 0 };
+  const measure = { share: 1, extra: 0 - (LOST[asked.seam] ?? 0), fixedMm: 0 };
   const stitchMm = fabric.stitchMm.flat;
   const forWidth = asked.width && stitchMm && needlesFor(asked.width, measure, stitchMm);
   const needles = asked.needles ?? (forWidth && Math.max(asks.needles.min, forWidth));
