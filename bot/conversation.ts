@@ -4,31 +4,37 @@ import { PlanAsk, Request } from './request.js';
 /** How many changes, and how many cards with buttons, a talk remembers. */
 export const REMEMBERED = 20;
 
-/** A change that a desk stored: what undo walks back and redo puts back. */
-export const Change = z.object({
-  kind: z.enum(['measurement', 'units']),
-  id: z.string(),
+/** A request that waits for the answer to a question. */
+const Pending = z.object({
+  request: Request,
+  holes: z.array(z.string()).min(1),
+  /** What waits in turn for this question: it runs once the request is answered. */
+  next: Request.optional(),
+  until: z.number().default(0),
+});
+
+/** The plan in hand: the last one made, and what waits to become the next. */
+const InHand = z.object({ subject: PlanAsk.optional(), planId: z.string().optional(), pending: Pending.optional() });
+
+const named = {
   /** Words for the change as the card named it, so that taking it back can name it too. */
   said: z.string(),
-  before: z.string().optional(),
   undone: z.boolean().default(false),
-});
+};
+
+/** A change that a talk made: what undo walks back and redo puts back. */
+export const Change = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('measurement'), ids: z.array(z.string()), ...named }),
+  z.object({ kind: z.literal('units'), id: z.string(), before: z.string().optional(), ...named }),
+  /** `other`: the plan in hand on the far side of the change, before it or, once it is taken back, after it. */
+  z.object({ kind: z.literal('plan'), other: InHand, ...named }),
+]);
 export type Change = z.infer<typeof Change>;
 
 /** The state of one maker's talk in one place. A refused request never reaches it. */
 export const Conversation = z.object({
   v: z.literal(1).default(1),
-  subject: PlanAsk.optional(),
-  planId: z.string().optional(),
-  pending: z
-    .object({
-      request: Request,
-      holes: z.array(z.string()).min(1),
-      /** What waits in turn for this question: it runs once the request is answered. */
-      next: Request.optional(),
-      until: z.number().default(0),
-    })
-    .optional(),
+  ...InHand.shape,
   /** What cards offered, by turn. `named` ones were numbered in words, so that "the first" can pick them. */
   offered: z
     .array(z.object({ turn: z.string(), named: z.boolean(), choices: z.array(Request) }))
@@ -52,8 +58,21 @@ export function openMs(place: string): number {
   return place.startsWith('dm:') ? 24 * HOUR_MS : rememberedMs(place);
 }
 
-/** The talk with one more stored change. What was taken back before it can no longer be put back. */
-export const withChange = (talk: Conversation, change: Omit<Change, 'undone'>): Conversation => ({
+type Made = Change extends infer One ? (One extends Change ? Omit<One, 'undone'> : never) : never;
+
+/** The talk with one more change. What was taken back before it can no longer be put back. */
+export const withChange = (talk: Conversation, change: Made): Conversation => ({
   ...talk,
   changes: [...talk.changes.filter(({ undone }) => !undone), { ...change, undone: false }].slice(-REMEMBERED),
 });
+
+/** What an edit of the plan replaces, to be kept for undo. */
+export const inHand = ({ subject, planId, pending }: z.infer<typeof InHand>): z.infer<typeof InHand> => ({
+  subject,
+  planId,
+  pending,
+});
+
+/** The plan ask that a follow-up changes: the one waiting, else the last. */
+export const subjectOf = ({ pending, subject }: Conversation): PlanAsk | undefined =>
+  pending?.request.kind === 'plan' ? pending.request.ask : subject;

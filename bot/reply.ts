@@ -43,8 +43,15 @@ export type Reply = { offers: readonly Offered[] } & (
     }
   | { kind: 'gauges'; gauges: readonly GaugeUsed[] }
   | { kind: 'steps'; plan: Plan; rowsBefore: number | undefined }
-  | { kind: 'question'; asks: Words; because: Words; examples: readonly string[] }
-  | { kind: 'problem'; problems: readonly AnyProblem[]; ways: readonly Offer[] }
+  | {
+      kind: 'question';
+      asks: Words;
+      because: Words;
+      examples: readonly string[];
+      /** What a follow-up changed in the request that waits for the answer. */
+      changed?: readonly Words[] | undefined;
+    }
+  | { kind: 'problem'; problems: readonly AnyProblem[]; ways: readonly Offer[]; assumed?: readonly Words[] | undefined }
   | { kind: 'answer'; lead: Words; lines: readonly Words[]; examples: readonly string[] }
   | { kind: 'help'; first: boolean; examples: readonly string[] }
 );

@@ -1,7 +1,16 @@
 import { z } from 'zod';
 
 /** A value a maker gave for one ask of a piece, with what was typed and what was taken for granted. */
-const provenance = { said: z.string().optional(), assumed: z.enum(['unit', 'same_unit', 'field', 'rate']).optional() };
+const provenance = {
+  said: z.string().optional(),
+  assumed: z.enum(['unit', 'same_unit', 'field', 'rate']).optional(),
+  /**
+   * What was made of the words: `around`: a length once round, of which the value is half, as the piece lies flat.
+   * `at_least`, `at_most`: a window from the size typed to the usual tolerance on the side allowed. Empty
+   * for a window of both bounds.
+   */
+  given: z.array(z.enum(['around', 'at_least', 'at_most'])).optional(),
+};
 
 export const Value = z.discriminatedUnion('is', [
   z.object({ is: z.literal('length'), mm: z.number(), ...provenance }),
@@ -22,13 +31,17 @@ export const Bench = z.object({
 });
 export type Bench = z.infer<typeof Bench>;
 
+/** ISO dates. `day`: when the piece must be ready. `event`: the day named, when that is the day after. */
+export const Due = z.object({ day: z.string(), said: z.string(), event: z.string().optional() });
+export type Due = z.infer<typeof Due>;
+
 export const PlanAsk = z.object({
   piece: z.string().optional(),
   copies: z.number().int().min(1).max(500).default(1),
   values: z.record(z.string(), Value).default({}),
   on: Bench.default({}),
   focus: z.array(z.enum(['rows', 'needles', 'yarn', 'steps'])).default([]),
-  due: z.object({ day: z.string(), said: z.string() }).optional(),
+  due: Due.optional(),
   /** The maker's words for the sizes, kept while the piece is not known and so cannot be asked what they mean. */
   words: z.string().optional(),
 });
@@ -44,13 +57,22 @@ export const Tension = z.object({
 });
 export type Tension = z.infer<typeof Tension>;
 
+const State = z.enum(['hanging', 'rested', 'washed']);
+
+/** Rows of one object measured in one state. */
+export const StateReading = z.object({ rows: Tension, state: State });
+export type StateReading = z.infer<typeof StateReading>;
+
 export const GaugeAsk = z.object({
   on: Bench.default({}),
+  /** As last measured; see `earlier`. */
   rows: Tension.optional(),
   stitches: Tension.optional(),
   /** Flat width of the whole tube; with needles it gives the stitch width. */
   flatWidth: Value.optional(),
-  state: z.enum(['hanging', 'rested', 'washed']).optional(),
+  state: State.optional(),
+  /** The same object in the states before: readings of one swatch. */
+  earlier: z.array(StateReading).optional(),
   form: z.enum(['tube', 'panel']).optional(),
   /** Set when the maker has said that an unusual figure is right. */
   confirmed: z.boolean().optional(),

@@ -3,6 +3,7 @@ import { blocks } from './cards/blocks.js';
 import { apology, type Card, card } from './cards/index.js';
 import { plainText } from './cards/plain-text.js';
 import { type Conversation, openMs, REMEMBERED, rememberedMs } from './conversation.js';
+import { editMade, withEdit } from './desk/changes.js';
 import type { At, DeskAnswer } from './desk/desk.js';
 import { answer } from './desk/index.js';
 import type { Context, DueDate, Trace } from './language/context.js';
@@ -12,6 +13,7 @@ import type { Reply } from './reply.js';
 import type { Meaning, Request } from './request.js';
 import type { Address, Bound, Maker } from './store/ports.js';
 import type { Surroundings } from './surroundings.js';
+import { unitsIn, unitsMeant } from './units-meant.js';
 import { whole } from './whole.js';
 
 /** One turn of talk, from whichever door. */
@@ -113,12 +115,15 @@ async function answeredIn(
     const request = whole(meaning, talk, maker.units);
     const at: At = { maker, talk, store: bound, now: turn.at, newId, openUntil: turn.at + openMs(turn.place) };
     const answered = await answer(request, at);
-    exchanges.push({ request, reply: answered.reply });
+    const changed = isEdit(meaning, request) ? editMade(talk, answered.talk) : [];
+    const { reply } = answered;
+    exchanges.push({ request, reply: reply.kind === 'question' ? { ...reply, changed } : reply });
     if (answered.reply.kind === 'problem') break;
     maker = await withUnitsTyped(bound, maker, turn, request);
     const resumed = resumedBy(request, answered, talk);
-    talk = answered.talk;
-    if (resumed !== undefined) queue.push(resumed);
+    talk = withEdit(talk, answered.talk, changed, maker.units);
+    // Another full request takes the place of the one that waited.
+    if (resumed !== undefined && !queue.some(({ kind }) => kind === 'plan')) queue.push(resumed);
     if (answered.reply.kind === 'question') {
       talk = waiting(talk, queue);
       break;
@@ -133,7 +138,7 @@ async function answeredIn(
   }
   await bound.conversations.keep(turn.place, maker.id, talk, turn.at + rememberedMs(turn.place));
 
-  const printing: Printing = { units: maker.units ?? unitsIn(turn.input) ?? 'in' };
+  const printing: Printing = { units: unitsMeant(replies.at(-1), textOf(turn)) ?? maker.units ?? 'in' };
   const made = card(replies, printing, {
     name: maker.name,
     mended: trace.mended,
@@ -146,6 +151,10 @@ async function answeredIn(
   }
   return { status: 'answered', exchanges, card: made, printing, trace };
 }
+
+/** True for a follow-up to the plan in hand, and for a way out of one that was refused. */
+const isEdit = (meaning: Meaning, request: Request): boolean =>
+  request.kind === 'plan' && (meaning.kind === 'change' || (meaning.kind === 'pick' && request.follows === true));
 
 /** The talk without a question that has lapsed. */
 const alive = (talk: Conversation, now: number): Conversation =>
@@ -175,18 +184,14 @@ async function contextOf(
   };
 }
 
+const textOf = ({ input }: Turn): string => ('text' in input ? input.text : '');
+
 /** The unit a maker first types becomes theirs, until they say otherwise. */
 async function withUnitsTyped(bound: Bound, maker: Maker, turn: Turn, request: Request): Promise<Maker> {
-  const units = request.kind === 'set_units' ? request.units : (maker.units ?? unitsIn(turn.input));
+  const units = request.kind === 'set_units' ? request.units : (maker.units ?? unitsIn(textOf(turn)));
   if (units === undefined || units === maker.units) return maker;
   await bound.makers.setUnits(maker.id, units);
   return { ...maker, units };
-}
-
-function unitsIn(input: Turn['input']): 'cm' | 'in' | undefined {
-  if (!('text' in input)) return undefined;
-  if (/\d\s*(?:cm|mm|m)\b|centimet|metre/i.test(input.text)) return 'cm';
-  return /[\d½¼¾⅛⅜⅝⅞]\s*(?:["”″]|in\b|inch)|\b(?:inch|inches|ins)\b/i.test(input.text) ? 'in' : undefined;
 }
 
 /** The request that waited, once what it waited for is in: a gauge, a unit. */

@@ -1,5 +1,5 @@
 import { pieceById } from '../core/index.js';
-import type { Conversation } from './conversation.js';
+import { type Conversation, subjectOf } from './conversation.js';
 import { inUnits } from './language/lengths.js';
 import type { Bench, Edit, Meaning, PlanAsk, Request, Value } from './request.js';
 import type { Units } from './store/ports.js';
@@ -30,10 +30,6 @@ function benched(request: Request & { kind: 'record_gauge' }, { pending }: Conve
   return { kind: 'record_gauge', gauge: { ...request.gauge, on } };
 }
 
-/** The plan ask that a follow-up changes: the one waiting, else the last. */
-const subjectOf = (talk: Conversation): PlanAsk | undefined =>
-  talk.pending?.request.kind === 'plan' ? talk.pending.request.ask : talk.subject;
-
 function changed(edit: Edit, talk: Conversation): Request {
   const subject = subjectOf(talk);
   if (subject === undefined) return { kind: 'unread', why: 'nothing', words: '' };
@@ -59,17 +55,23 @@ function rebenched(before: Bench, edit: Bench): Bench {
   return { ...yarn, ...kept, ...edit };
 }
 
-/** Setting one of a group of which one is needed removes the others, unless both were set at once. */
+/**
+ * Setting one of a group of which one is needed removes the others, unless both were set at once. A length that is no
+ * window is of something bought, such as a closure: a new size does not remove it, but has to take it.
+ */
 function withoutRivals(subject: PlanAsk, edit: Edit): Record<string, Value> {
   const piece = pieceById(subject.piece ?? '');
   const set = Object.keys(edit.values).filter((id) => edit.values[id] !== null);
-  const rivals = (piece?.needs ?? []).flatMap((group) => (group.some((id) => set.includes(id)) ? group : []));
-  return Object.fromEntries(Object.entries(subject.values).filter(([id]) => !rivals.includes(id) || set.includes(id)));
+  const rivals = (piece?.needs ?? [])
+    .filter((group) => group.some((id) => set.includes(id)))
+    .flatMap((group) => group.filter((id) => !set.includes(id) && piece?.asks[id]?.is !== 'length'));
+  return Object.fromEntries(Object.entries(subject.values).filter(([id]) => !rivals.includes(id)));
 }
 
-/** "Make it 12" keeps the half-width last stated. */
+/** "Make it 12" keeps the half-width last stated; a size bounded on one side states none. */
 function withHalfWidth(value: Value, before: Value | undefined): Value {
   if (value.is !== 'length' || before?.is !== 'window') return value;
+  if (before.given?.some((made) => made !== 'around')) return value;
   const half = (before.hiMm - before.loMm) / 2;
   const { mm, ...rest } = value;
   return { ...rest, is: 'window', loMm: mm - half, hiMm: mm + half };
@@ -81,7 +83,8 @@ function filled(value: Value, talk: Conversation, units: Units | undefined): Req
   if (pending === undefined || hole === undefined) return { kind: 'unread', why: 'nothing', words: value.said ?? '' };
   const { request } = pending;
   if (request.kind === 'plan' && hole !== 'gauge' && hole !== 'piece' && hole !== 'units') {
-    return { kind: 'plan', ask: { ...request.ask, values: { ...request.ask.values, [hole]: inUnits(value, units) } } };
+    const values = { ...request.ask.values, [hole]: inUnits(value, units) };
+    return { ...request, ask: { ...request.ask, values } };
   }
   if (request.kind === 'record_gauge' && hole === 'length' && request.gauge.rows !== undefined) {
     const rows = { ...request.gauge.rows, over: inUnits(value, units) };

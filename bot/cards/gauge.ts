@@ -49,11 +49,11 @@ export function gaugesCard({ gauges, offers }: ReplyOf<'gauges'>, printing: Prin
   const { units } = printing;
   const [surest] = gauges;
   const name = (used: GaugeUsed): string => capital(benchName(used.machine, used.yarn));
-  const both = (own?: string, other?: string): string => (own === undefined ? 'not yet' : `${own} (${other})`);
-  const lead =
-    surest === undefined
-      ? 'No gauge yet'
-      : `${counted(gauges.length, 'gauge')}; surest: ${benchName(surest.machine, surest.yarn)}`;
+  const both = (noun: string, own?: string, other?: string): string =>
+    own === undefined ? `no ${noun} yet` : `${own} (${other}) ${noun}`;
+  if (surest === undefined) throw new Error('a list of gauges has at least one');
+  const best = benchName(surest.machine, surest.yarn);
+  const lead = gauges.length === 1 ? `Your gauge: ${best}` : `${counted(gauges.length, 'gauge')}; surest: ${best}`;
   return plainCard(lead, {
     kept: true,
     body: [units === 'cm' ? 'Rows and stitches to 10 cm (to 4 in).' : 'Rows and stitches to 4 in (to 10 cm).'],
@@ -63,16 +63,11 @@ export function gaugesCard({ gauges, offers }: ReplyOf<'gauges'>, printing: Prin
         const own = rates(used, units);
         const other = rates(used, otherUnits(units));
         const sure = `${surenessOf(used)}, ${counted(used.gauge.pieces, 'piece')}`;
-        return [
-          name(used),
-          `${both(own.rows, other.rows)} rows`,
-          `${both(own.stitches, other.stitches)} stitches`,
-          sure,
-        ];
+        return [name(used), both('rows', own.rows, other.rows), both('stitches', own.stitches, other.stitches), sure];
       }),
     },
     offers,
-    foot: ['Surest first. Only you can see this list.'],
+    foot: [gauges.length === 1 ? PRIVATE : 'Surest first. Only you can see this list.'],
     sayings: [AN_EXAMPLE, 'undo'],
   });
 }

@@ -4,7 +4,7 @@ import type { Reply, ReplyOf } from '../reply.js';
 import { type Card, plainCard } from './card.js';
 import { gaugeCard, gaugesCard } from './gauge.js';
 import { LIMITS, shortened } from './limits.js';
-import { planCard, stepsCard } from './plan.js';
+import { planCard, planInBrief, stepsCard } from './plan.js';
 import { answerCard, helpCard, problemCard, questionCard } from './talk.js';
 
 export type { Card } from './card.js';
@@ -42,6 +42,7 @@ export function card(replies: readonly Reply[], printing: Printing, beside: Besi
   const records = replies.slice(0, -1).filter((reply) => reply.kind === 'gauge');
   const recorded = records.map((reply) => printed(reply.recorded, printing));
   const assumed = records.flatMap((reply) => reply.assumed.map((words) => printed(words, printing)));
+  const plans = replies.slice(0, -1).filter((reply) => reply.kind === 'plan');
   const made = (cards[last.kind] as Maker)(last, printing, { ...beside, stored: recorded.length > 0 });
   return {
     ...made,
@@ -54,13 +55,18 @@ export function card(replies: readonly Reply[], printing: Printing, beside: Besi
     ],
     facts: [
       ...withAssumed(made.facts, assumed),
+      ...plans.map((reply) => ({ label: 'Also', text: planInBrief(reply, printing) })),
       ...(recorded.length === 0 ? [] : [{ label: 'Recorded on the way', text: `${recorded.join('; ')}.` }]),
-      ...(beside.leftover.length === 0 || last.kind === 'problem'
+      ...(beside.leftover.length === 0 || isUnread(last)
         ? []
         : [{ label: 'Left out', text: `I could not use ${quoted(beside.leftover)}.` }]),
     ],
   };
 }
+
+/** True for a refusal that quotes what it did not understand. */
+const isUnread = (reply: Reply): boolean =>
+  reply.kind === 'problem' && reply.problems.some(({ code }) => code === 'unread');
 
 /** What records on the way took for granted joins what the answer did. */
 function withAssumed(facts: Card['facts'], more: readonly string[]): Card['facts'] {

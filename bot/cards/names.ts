@@ -1,4 +1,4 @@
-import { type Printing, pieces, printedRate, spacingMm, sureness } from '../../core/index.js';
+import { type Printing, pieces, printed, printedRate, spacingMm, sureness, type Words } from '../../core/index.js';
 import { benchName } from '../desk/names.js';
 import type { GaugeUsed } from '../reply.js';
 
@@ -9,6 +9,10 @@ export const counted = (n: number, one: string, many = `${one}s`): string => `${
 /** `about 3 in wide and 2 in tall`: items joined as one says them. */
 export const joined = (items: readonly string[], last = 'and'): string =>
   items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1)}`;
+
+/** What a follow-up changed, in a line; none when it changed nothing. */
+export const changedLine = (changed: readonly Words[], printing: Printing): string[] =>
+  changed.length === 0 ? [] : [`Changed: ${changed.map((words) => printed(words, printing)).join('; ')}.`];
 
 /** The gauge behind an answer, for the small print. */
 export const gaugeName = (used: GaugeUsed): string =>

@@ -6,18 +6,22 @@ import {
   printedOthers,
   printedRange,
   printedYarn,
+  type Units,
+  type Window,
 } from '../../core/index.js';
+import { typedLimits, unitsTyped } from '../desk/typed.js';
 import type { ReplyOf } from '../reply.js';
+import type { Due, PlanAsk, Value } from '../request.js';
 import { type Card, plainCard } from './card.js';
 import { percentOf, printedChance } from './chance.js';
-import { capital, counted, gaugeName, joined } from './names.js';
+import { capital, changedLine, counted, gaugeName, joined } from './names.js';
 
 /** From here on a chance needs no remedy beside it. */
 const LIKELY = 0.6;
 
 /** The rows first, then the size in both units, the chance, the yarn, what was assumed; steps behind a button. */
 export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
-  const { plan, changed, assumed, ask } = reply;
+  const { plan, changed, ask } = reply;
   const measureFirst = plan.landing.chance < LIKELY && plan.checkpoint !== undefined;
   const on = plan.needles === undefined ? '' : ` on ${counted(plan.needles, 'needle')}`;
   const at = measureFirst ? `, and measure at row ${plan.checkpoint?.row}` : '';
@@ -27,28 +31,36 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
     kept: true,
     body: [
       ...(yarnFirst === undefined ? [] : [`${knit}.`]),
-      ...(changed.length === 0 ? [] : [`Changed: ${changed.map((words) => printed(words, printing)).join('; ')}.`]),
+      ...changedLine(changed, printing),
       ...plan.shortfalls.map((words) => printed(words, printing)),
       sizeLine(plan, printing),
-      ...(ask.due === undefined ? [] : [`Ready by ${day(ask.due.day)} (you said "${ask.due.said}").`]),
+      ...(ask.due === undefined ? [] : [dueLine(ask.due)]),
     ],
     facts: [
-      { label: 'Chance', text: chanceText(plan, printing) },
+      { label: 'Chance', text: chanceText(plan, ask.values, printing) },
       ...better(plan),
       ...yarnFact(plan, printing),
       ...(plan.notions.length === 0
         ? []
         : [{ label: 'Notions', text: `${joined(plan.notions.map(({ say }) => printed(say, printing)))}.` }]),
-      {
-        label: 'Assumed',
-        text: `${[...plan.assumed, ...assumed].map((words) => printed(words, printing)).join('; ')}.`,
-      },
+      { label: 'Assumed', text: assumedText(reply, printing) },
     ],
     offers: reply.offers,
     foot: [gaugeName(reply.gauge)],
     steps: ask.focus.includes('steps') ? plan.steps.map(({ say }) => printed(say, printing)) : [],
-    sayings: ['steps', 'my gauge', ...resize(plan, printing)],
+    sayings: ['steps', ...(changed.length === 0 ? [] : ['undo']), 'my gauge', ...resize(plan, printing)],
   });
+}
+
+const assumedText = ({ plan, assumed }: ReplyOf<'plan'>, printing: Printing): string =>
+  `${[...plan.assumed, ...assumed].map((words) => printed(words, printing)).join('; ')}.`;
+
+/** A plan before the one that leads: its rows, size and chance, and what was taken for granted. */
+export function planInBrief(reply: ReplyOf<'plan'>, printing: Printing): string {
+  const { plan, ask } = reply;
+  const on = plan.needles === undefined ? '' : ` on ${counted(plan.needles, 'needle')}`;
+  const chance = capital(chanceText(plan, ask.values, printing));
+  return `knit ${counted(plan.rows, 'row')}${on}. ${sizeLine(plan, printing)} ${chance} Assumed: ${assumedText(reply, printing)}`;
 }
 
 /** The yarn first, for a maker who asked for it and not for rows. */
@@ -59,7 +71,7 @@ const yarnLead = ({ yarn, pieces, label }: Plan, { units }: Printing): string | 
 /** A follow-up that makes it a little larger, in the maker's unit. */
 function resize(plan: Plan, { units }: Printing): string[] {
   const mm = plan.landing.expectedMm * 1.1;
-  return [`make it ${units === 'cm' ? Math.round(mm / 10) : Math.round(mm / 25.4)}`];
+  return [`make it ${units === 'cm' ? Math.round(mm / 10) : Math.round(mm / 25.4)} ${units}`];
 }
 
 function sizeLine(plan: Plan, printing: Printing): string {
@@ -80,27 +92,31 @@ function sizeLine(plan: Plan, printing: Printing): string {
   const wait =
     waiting.length === 0
       ? ''
-      : ` The ${joined(waiting)} waits for ${plan.needles === undefined ? 'your needles and ' : ''}a flat width.`;
+      : ` The ${joined(waiting)} will follow once you tell me ${plan.needles === undefined ? 'its needles and ' : ''}how wide your tube lies flat.`;
   return `${plan.label}: about ${own} (${others}).${graft}${wait}`;
 }
 
-function chanceText(plan: Plan, { units }: Printing): string {
-  const solved = plan.sizes.find(({ id }) => id === plan.landing.dimension);
-  const rows =
-    `${printedChance(plan.landing.chance)} to end between ${between(plan.landing, units)} ${solved?.adjective ?? ''}`.trim();
-  const across = plan.sizes.flatMap(({ label, across: dimension }) => {
-    const asked = dimension?.asked;
-    return asked === undefined
-      ? []
-      : [
-          ` ${label} between ${between(asked.window, units)}: ${printedChance(asked.chance)}; the needles set it, not the rows.`,
-        ];
+function chanceText(plan: Plan, values: PlanAsk['values'], { units }: Printing): string {
+  const { dimension } = plan.landing;
+  const solved = plan.sizes.find(({ id }) => id === dimension);
+  const window = between(plan.landing, values[dimension], units);
+  const rows = `${printedChance(plan.landing.chance)} to end between ${window} ${solved?.adjective ?? ''}`.trim();
+  const across = plan.sizes.flatMap(({ id, label, across: set }) => {
+    const asked = set?.asked;
+    if (asked === undefined) return [];
+    const limits = between(asked.window, values[id], units);
+    return [` ${label} between ${limits}: ${printedChance(asked.chance)}; the needles set it, not the rows.`];
   });
   return `${rows}.${across.join('')}`;
 }
 
-const between = (window: { loMm: number; hiMm: number }, units: Printing['units']): string =>
-  printedRange(window.loMm, window.hiMm, units).replace(' to ', ' and ');
+/** The limits of a size as they were typed; those worked out from it in the unit of what was typed. */
+function between(window: Window, value: Value | undefined, units: Units): string {
+  const { loMm, hiMm } = window;
+  const asTyped = value?.is === 'window' && value.loMm === loMm && value.hiMm === hiMm ? typedLimits(value) : undefined;
+  const own = value === undefined ? undefined : unitsTyped({ value }, 'value');
+  return asTyped ?? printedRange(loMm, hiMm, own ?? units).replace(' to ', ' and ');
+}
 
 function better({ checkpoint, checkpointAtRest, landing }: Plan) {
   if (checkpoint === undefined || checkpoint.chance <= landing.chance) return [];
@@ -121,15 +137,24 @@ function better({ checkpoint, checkpointAtRest, landing }: Plan) {
 function yarnFact({ yarn, pieces }: Plan, { units }: Printing) {
   if (yarn === undefined) return [];
   const about = `about ${printedYarn(yarn.lengthM, units)}, and ${printedYarn(yarn.wasteM, units)} of waste yarn`;
-  const all = pieces === 1 ? '' : ` each; for all ${pieces} about ${printedYarn(yarn.lengthM * pieces, units)}`;
+  const all =
+    pieces === 1
+      ? ''
+      : ` each; for ${pieces === 2 ? 'both' : `all ${pieces}`} about ${printedYarn(yarn.lengthM * pieces, units)}`;
   return [{ label: 'Yarn', text: `${about}${all}. Worked out from gauge alone, give or take ${percentOf(yarn.cv)}.` }];
 }
 
-/** An ISO day as people say it: `Friday 4 December 2026`. */
-function day(iso: string): string {
+/** When it must be ready; for an event, the day before it. */
+function dueLine({ day, event, said }: Due): string {
+  const before = event === undefined ? '' : `, the day before ${dayInWords(event)}`;
+  return `Ready by ${dayInWords(day)} ${day.slice(0, 4)}${before} (you said "${said}").`;
+}
+
+/** An ISO day as people say it: `Friday 4 December`. */
+function dayInWords(iso: string): string {
   const inWords = (parts: Intl.DateTimeFormatOptions): string =>
     new Intl.DateTimeFormat('en-GB', { ...parts, timeZone: 'UTC' }).format(new Date(iso));
-  return `${inWords({ weekday: 'long' })} ${inWords({ day: 'numeric', month: 'long', year: 'numeric' })}`;
+  return `${inWords({ weekday: 'long' })} ${inWords({ day: 'numeric', month: 'long' })}`;
 }
 
 /** The steps of a plan, numbered, with what to have at hand and the cautions that go with it. */

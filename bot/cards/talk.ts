@@ -1,15 +1,19 @@
 import { type Printing, printed } from '../../core/index.js';
 import type { ReplyOf } from '../reply.js';
 import { type Card, plainCard } from './card.js';
-import { capital } from './names.js';
+import { capital, changedLine } from './names.js';
 import { sentenceFor, wayLine } from './sentences.js';
+
+/** Phrases to be listed, each in quotes when one of them holds a comma of its own. */
+const sayable = (phrases: readonly string[]): string[] =>
+  phrases.map((phrase) => (phrases.some((one) => one.includes(',')) ? `"${phrase}"` : phrase));
 
 /** One question, why it is asked, and the answers that can be typed. */
 export const questionCard = (reply: ReplyOf<'question'>, printing: Printing): Card =>
   plainCard(printed(reply.asks, printing), {
-    body: [printed(reply.because, printing)],
+    body: [...changedLine(reply.changed ?? [], printing), printed(reply.because, printing)],
     offers: reply.offers,
-    sayings: reply.examples.map((example) => `"${example}"`),
+    sayings: sayable(reply.examples),
   });
 
 /** All faults of a message together, the first leading, then what would work. */
@@ -23,11 +27,11 @@ export function problemCard(reply: ReplyOf<'problem'>, printing: Printing, store
       ...(ways.length === 0 ? [] : [`What would work. ${ways.join(' ')}`]),
       ...(stored ? [] : ['Nothing was stored.']),
     ],
+    facts: reply.assumed?.length
+      ? [{ label: 'Assumed', text: `${reply.assumed.map((words) => printed(words, printing)).join('; ')}.` }]
+      : [],
     offers: reply.offers.map((offer, i) => ({ ...offer, button: buttonOf(reply, i, printing) ?? offer.button })),
-    sayings: [
-      ...reply.offers.flatMap(({ say }) => (say ? [`"${say}"`] : [])),
-      ...(first?.sayings ?? []).map((words) => `"${words}"`),
-    ],
+    sayings: sayable([...reply.offers.flatMap(({ say }) => say || []), ...(first?.sayings ?? [])]),
   });
 }
 
@@ -40,10 +44,7 @@ export const answerCard = (reply: ReplyOf<'answer'>, printing: Printing): Card =
   plainCard(printed(reply.lead, printing), {
     body: reply.lines.map((line) => printed(line, printing)),
     offers: reply.offers,
-    sayings: [
-      ...reply.offers.flatMap(({ say }) => (say ? [`"${say}"`] : [])),
-      ...reply.examples.map((words) => `"${words}"`),
-    ],
+    sayings: sayable([...reply.offers.flatMap(({ say }) => say || []), ...reply.examples]),
   });
 
 /** Slack tells no name with an event, and an id is none. */

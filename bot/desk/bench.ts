@@ -18,7 +18,7 @@ const machineWith = (needles: number, profiles: readonly Profile[]): string =>
 
 export const yarnMeant = (on: Bench, profiles: readonly Profile[]): string => on.yarn ?? profiles[0]?.yarn.name ?? '';
 
-export type BenchMeant = {
+type BenchMeant = {
   machine: { name: string; needles: number | undefined };
   /** Where its gauge may be found, best first: on the machine itself, then on others in the same yarn. */
   profiles: readonly Profile[];

@@ -1,5 +1,26 @@
-import { length, mass, pieceById, range, say, type Words } from '../../core/index.js';
+import { length, mass, pieceById, printed, range, say, type Units, type Words } from '../../core/index.js';
+import { type Conversation, inHand, subjectOf, withChange } from '../conversation.js';
 import type { Bench, PlanAsk, Value } from '../request.js';
+import { machineName } from './names.js';
+import { statesWidth, typedSize } from './typed.js';
+
+/** What a follow-up changed in the plan in hand, from the talk before it to the talk after. */
+export function editMade(before: Conversation, after: Conversation): Words[] {
+  const to = subjectOf(after);
+  return to === undefined ? [] : changesBetween(subjectOf(before), to);
+}
+
+/** The talk with a follow-up among its changes; the talk as it is when the follow-up changed nothing. */
+export function withEdit(
+  before: Conversation,
+  after: Conversation,
+  changed: readonly Words[],
+  units: Units | undefined,
+): Conversation {
+  if (changed.length === 0) return after;
+  const said = changed.map((words) => printed(words, { units: units ?? 'in' })).join('; ');
+  return withChange(after, { kind: 'plan', other: inHand(before), said });
+}
 
 /** What a follow-up changed in a plan ask, in words, for the line that begins with "Changed". */
 export function changesBetween(before: PlanAsk | undefined, after: PlanAsk): Words[] {
@@ -13,19 +34,38 @@ export function changesBetween(before: PlanAsk | undefined, after: PlanAsk): Wor
     return [now === undefined ? say`${label} no longer asked for` : say`${label}, ${saidValue(now)}`];
   });
   const copies = before.copies === after.copies ? [] : [say`how many, ${after.copies}`];
-  const bench = sameBench(before.on, after.on) ? [] : [say`the machine or yarn`];
-  return [...values, ...copies, ...bench];
+  const due = before.due?.day === after.due?.day ? [] : [say`the day, ${after.due?.said ?? ''}`];
+  return [...values, ...copies, ...benchChanges(before.on, after.on), ...due];
 }
 
-const sameBench = (a: Bench, b: Bench): boolean =>
-  a.machine === b.machine && a.needles === b.needles && a.yarn === b.yarn;
+function benchChanges(before: Bench, after: Bench): Words[] {
+  const isSame = before.machine === after.machine && before.needles === after.needles;
+  const machine = machineName({ name: after.machine ?? String(after.needles ?? '') });
+  return [
+    ...(isSame ? [] : [say`machine, ${machine}`]),
+    ...(before.yarn === after.yarn ? [] : [say`yarn, ${after.yarn || 'as used last'}`]),
+  ];
+}
+
+/** What a plan asks for, as it was said: `width 10.5 to 11 in, 2 of them`. */
+export function askInWords({ piece, values, copies }: PlanAsk): Words[] {
+  const asks = pieceById(piece ?? '')?.asks;
+  const sizes = Object.entries(values).map(([id, value]) => {
+    const label = asks?.[id]?.label.toLowerCase() ?? id;
+    return say`${label} ${saidValue(value)}`;
+  });
+  return copies === 1 ? sizes : [...sizes, say`${copies} of them`];
+}
 
 function saidValue(value: Value): Words {
   switch (value.is) {
     case 'length':
-      return value.mm === 0 ? say`none` : say`${length(value.mm)}`;
+      if (value.mm === 0) return say`none`;
+      return value.said === undefined ? say`${length(value.mm)}` : say`${typedSize(value)}`;
     case 'window':
-      return say`${range(value.loMm, value.hiMm)}`;
+      if (value.said === undefined) return say`${range(value.loMm, value.hiMm)}`;
+      if (statesWidth(value)) return say`${typedSize(value)}`;
+      return say`${typedSize(value)}, give or take ${length((value.hiMm - value.loMm) / 2)}`;
     case 'count':
       return say`${value.count}`;
     case 'mass':

@@ -13,14 +13,14 @@ const SPACING_MM: Range = { min: 0.8, max: 40 };
 
 /** What cannot have been measured: counts out of range, a weight for a length, nothing at all. Every fault at once. */
 export function problemsOf(ask: GaugeAsk): BotProblem[] {
-  const { rows, stitches, flatWidth, on } = ask;
+  const { rows, stitches, flatWidth, on, earlier = [] } = ask;
   const nothing = isBenchOnly(ask) && on.needles === undefined;
   return [
     ...(nothing ? [{ code: 'nothing_measured' as const }] : []),
     ...countProblems('Rows', rows),
     ...countProblems('Stitches', stitches),
     ...needleProblems(on),
-    ...lengthProblems('Length', rows?.over),
+    ...[...earlier.map((reading) => reading.rows), rows].flatMap((read) => lengthProblems('Length', read?.over)),
     ...lengthProblems('Width', stitches?.over),
     ...lengthProblems('Flat width', flatWidth),
   ];

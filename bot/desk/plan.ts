@@ -1,14 +1,4 @@
-import {
-  ENGINE,
-  evidence,
-  gauge,
-  type Measurement,
-  type Plan,
-  type Problem,
-  pieceById,
-  say,
-  type Words,
-} from '../../core/index.js';
+import { ENGINE, evidence, gauge, type Measurement, type Plan, type Problem, pieceById } from '../../core/index.js';
 import type { Conversation } from '../conversation.js';
 import { inUnits } from '../language/lengths.js';
 import type { Offered } from '../reply.js';
@@ -17,9 +7,9 @@ import type { Profile } from '../store/ports.js';
 import { changesBetween } from './changes.js';
 import { type At, type Desk, type DeskAnswer, refusal } from './desk.js';
 import { needleProblems } from './gauge-checks.js';
-import { unitRead } from './measured.js';
 import { tried } from './planning.js';
 import { gaugeQuestion, pieceQuestion, sizeQuestion, unitsQuestion, widthQuestion } from './question.js';
+import { readAs } from './typed.js';
 
 /** A size asked for → rows in the maker's own gauge; or the one question, or why it cannot be. */
 export const planDesk: Desk<'plan'> = async ({ ask: wanted, follows = false }, at) => {
@@ -34,9 +24,16 @@ export const planDesk: Desk<'plan'> = async ({ ask: wanted, follows = false }, a
     return unitsQuestion({ kind: 'plan', ask: { ...wanted, values }, follows }, bare.said ?? '', at);
 
   const { outcome, profile, measurements, ask } = await tried({ ...wanted, values }, piece, at);
-  if (!outcome.ok) return notPlanned(ask, outcome.problems, at);
+  if (!outcome.ok) return notPlanned({ kind: 'plan', ask, follows }, outcome.problems, at);
   if (profile === undefined) throw new Error('a plan without a gauge');
   return planned(ask, outcome.value, profile, measurements, follows, at);
+};
+
+const UNDO: Offered = {
+  button: 'Undo',
+  say: 'undo',
+  spoken: 'Take this change back',
+  request: { kind: 'undo', redo: false },
 };
 
 async function planned(
@@ -71,6 +68,7 @@ async function planned(
       spoken: `Show the steps for this ${made.label.toLowerCase()}`,
       request: { kind: 'steps', planId },
     },
+    ...(follows ? [UNDO] : []),
     { button: 'My Gauge', say: 'my gauge', request: { kind: 'show_gauge', on: {} } },
   ];
   const reply = {
@@ -80,22 +78,14 @@ async function planned(
     ask,
     gauge: { machine: profile.machine, yarn: profile.yarn, gauge: gauge(evidence(measurements)) },
     changed: follows ? changesBetween(subject, ask) : [],
-    assumed: unitsAssumed(ask),
+    assumed: readAs(Object.values(ask.values)),
     offers,
   };
   return { reply, talk };
 }
 
-/** `11 read in inches`, for every number whose unit was taken for granted. */
-const unitsAssumed = (ask: PlanAsk): Words[] =>
-  Object.values(ask.values).flatMap((value) =>
-    value.said !== undefined && (value.assumed === 'unit' || value.assumed === 'field')
-      ? [say`${value.said} read in ${unitRead(value)}`]
-      : [],
-  );
-
-function notPlanned(ask: PlanAsk, problems: readonly Problem[], at: At): DeskAnswer {
-  const request: Request & { kind: 'plan' } = { kind: 'plan', ask };
+function notPlanned(request: Request & { kind: 'plan' }, problems: readonly Problem[], at: At): DeskAnswer {
+  const { ask } = request;
   const missing = problems.find((problem) => problem.code === 'missing');
   const others = problems.filter((problem) => problem.code !== 'missing');
   const [first] = others;
@@ -107,9 +97,12 @@ function notPlanned(ask: PlanAsk, problems: readonly Problem[], at: At): DeskAns
   const offers: Offered[] = ways.map((way, i) => ({
     button: `Way ${i + 1}`,
     say: ['the first', 'the second', 'the third'][i] ?? '',
-    request: { kind: 'plan', ask: { ...ask, values: edited(ask.values, way.edit) } },
+    request: { ...request, ask: { ...ask, values: edited(ask.values, way.edit) } },
   }));
-  return { reply: { kind: 'problem', problems: others, ways, offers }, talk: at.talk };
+  return {
+    reply: { kind: 'problem', problems: others, ways, offers, assumed: readAs(Object.values(ask.values)) },
+    talk: at.talk,
+  };
 }
 
 /** One level deep: a value is replaced whole, null removes it. */

@@ -6,7 +6,7 @@ import type { At } from './desk.js';
 import { machineName } from './names.js';
 
 /** A plan tried on the bench it means, and what it was tried with. `profile` is undefined for a maker without gauge. */
-export type Tried = {
+type Tried = {
   outcome: Outcome<Plan>;
   profile: Profile | undefined;
   measurements: readonly Measurement[];

@@ -51,11 +51,16 @@ export function sizeQuestion(
   const piece = pieceById(request.ask.piece ?? '');
   const ids = missing.anyOf.map((field) => field.id);
   const first = piece?.asks[ids[0] ?? ''];
-  const others = missing.anyOf.slice(1).map((field) => field.label.toLowerCase());
-  const or = others.length === 0 ? say`` : say` A ${others.join(' or ')} will do instead.`;
+  const others = missing.anyOf.slice(1).map(({ id, label }) => {
+    const field = label.toLowerCase();
+    return piece?.asks[id]?.is === 'count' ? `the number of ${field}` : `the ${field}`;
+  });
+  const or = others.length === 0 ? say`` : say` You can tell me ${others.join(' or ')} instead.`;
+  // What can be given as a count of needles lies across them.
+  const across = ids.some((id) => piece?.asks[id]?.is === 'count');
   return asked(at, request, ids, {
     asks: say`${first?.question ?? `What ${first?.label.toLowerCase() ?? 'size'} should it have?`}`,
-    because: say`That sets the rows; nothing else can.${or}`,
+    because: say`${across ? 'That sets the needles; rows cannot change it.' : 'That sets the rows; nothing else can.'}${or}`,
     examples: [...sizeExamples(piece, ids, at), 'never mind'],
   });
 }

@@ -7,7 +7,7 @@ import type { Profile, StoredMeasurement } from '../store/ports.js';
 import { machineMeant, yarnMeant } from './bench.js';
 import { type At, type Desk, type DeskAnswer, refusal } from './desk.js';
 import { isBenchOnly, isUnusual, problemsOf, spacingProblems } from './gauge-checks.js';
-import { measurementOf, recordAssumed, recordSaid } from './measured.js';
+import { lengthsOf, measurementsOf, recordAssumed, recordSaid } from './measured.js';
 import { machineName, sameName } from './names.js';
 import { given } from './planning.js';
 import { lengthQuestion, needlesQuestion, unitsQuestion, unusualQuestion } from './question.js';
@@ -24,26 +24,21 @@ export const recordGaugeDesk: Desk<'record_gauge'> = async (request, at) => {
   const question = questionAbout(ask, machine.needles, at);
   if (question !== undefined) return question;
 
-  const measured = measurementOf(ask, machine.needles, at.newId());
-  const impossible = spacingProblems(measured);
+  const readings = measurementsOf(ask, machine.needles, at.newId());
+  const impossible = readings.flatMap(spacingProblems);
   if (impossible.length > 0) return refusal(at, ...impossible);
 
   const yarn = yarnMeant(ask.on, profiles);
   const known = profiles.find((p) => sameName(p.machine.name, machine.name) && sameName(p.yarn.name, yarn));
   const before = known === undefined ? [] : await at.store.measurements.of(known.id);
-  const said = recordSaid(ask, measured.state);
-  if (ask.confirmed !== true && isUnusual(before, measured)) {
+  const said = recordSaid(ask);
+  if (ask.confirmed !== true && readings.some((reading) => isUnusual(before, reading))) {
     return unusualQuestion({ kind: 'record_gauge', gauge: { ...ask, confirmed: true } }, said, at);
   }
   const profile = await at.store.profiles.opened(at.maker.id, machine, yarn, at.now);
   const sameBench = profiles[0]?.id === profile.id && Object.keys(ask.on).length === 0;
-  return recorded(
-    { ...measured, id: at.newId(), profileId: profile.id, said, at: at.now },
-    ask,
-    profile,
-    sameBench,
-    at,
-  );
+  const stored = readings.map((one) => ({ ...one, id: at.newId(), profileId: profile.id, said, at: at.now }));
+  return recorded(stored, said, ask, profile, sameBench, at);
 };
 
 /** A machine is named and nothing measured on it yet: kept, and what is still needed asked for. */
@@ -60,28 +55,29 @@ async function noted(ask: GaugeAsk, at: At): Promise<DeskAnswer> {
 }
 
 async function recorded(
-  stored: StoredMeasurement,
+  stored: readonly StoredMeasurement[],
+  said: string,
   ask: GaugeAsk,
   profile: Profile,
   sameBench: boolean,
   at: At,
 ): Promise<DeskAnswer> {
   const before = await at.store.measurements.of(profile.id);
-  await at.store.measurements.add(stored);
-  const after = [...before, stored];
+  for (const reading of stored) await at.store.measurements.add(reading);
+  const after = [...before, ...stored];
   const offers: Offered[] = [
     { button: 'Undo', say: 'undo', spoken: 'Take this measurement back', request: { kind: 'undo', redo: false } },
     { button: 'My Gauge', say: 'my gauge', request: { kind: 'show_gauge', on: {} } },
   ];
   const reply: ReplyOf<'gauge'> = {
     kind: 'gauge',
-    recorded: say`${stored.said}`,
+    recorded: say`${said}`,
     gauge: { machine: profile.machine, yarn: profile.yarn, gauge: gauge(evidence(after)) },
     assumed: recordAssumed(ask, sameBench),
     buys: bought(at, before, after, profile),
     offers,
   };
-  const change = { kind: 'measurement' as const, id: stored.id, said: stored.said };
+  const change = { kind: 'measurement' as const, ids: stored.map(({ id }) => id), said };
   // The turn resumes what waited; a plan that still lacks something asks again.
   return { reply, talk: withChange({ ...at.talk, pending: undefined }, change) };
 }
@@ -101,6 +97,7 @@ function withUnits(ask: GaugeAsk, at: At): GaugeAsk {
   return {
     ...ask,
     rows: counted(ask.rows),
+    earlier: ask.earlier?.map(({ rows, state }) => ({ rows: counted(rows) ?? rows, state })),
     stitches: counted(ask.stitches),
     flatWidth: ask.flatWidth && inUnits(ask.flatWidth, units),
   };
@@ -109,7 +106,7 @@ function withUnits(ask: GaugeAsk, at: At): GaugeAsk {
 /** What must be known before a record can be understood: its unit, the length of its rows, its needles. */
 function questionAbout(ask: GaugeAsk, needles: number | undefined, at: At): DeskAnswer | undefined {
   const request: Request = { kind: 'record_gauge', gauge: ask };
-  const bare = [ask.rows?.over, ask.stitches?.over, ask.flatWidth].find((value) => value?.is === 'bare');
+  const bare = lengthsOf(ask).find((value) => value?.is === 'bare');
   if (bare !== undefined) return unitsQuestion(request, bare.said ?? '', at);
   if (ask.rows !== undefined && ask.rows.over === undefined) return lengthQuestion(request, ask.rows.count, at);
   return ask.flatWidth !== undefined && needles === undefined ? needlesQuestion(request, at) : undefined;

@@ -1,26 +1,50 @@
-import { evidence, gauge as gaugeOf } from '../../core/index.js';
+import { evidence, gauge as gaugeOf, say } from '../../core/index.js';
+import type { Bench } from '../request.js';
+import type { Profile } from '../store/ports.js';
 import type { Desk } from './desk.js';
+import { benchName, machineName, sameName } from './names.js';
 import { gaugeQuestion } from './question.js';
 
-/** The maker's gauges, surest first; with none yet, what to measure. */
+/** The maker's gauges on the machine and in the yarn named, surest first; with none at all, what to measure. */
 export const showGaugeDesk: Desk<'show_gauge'> = async (request, at) => {
+  const { on } = request;
   const profiles = await at.store.profiles.of(at.maker.id);
   const used = await Promise.all(
-    profiles.map(async ({ id, machine, yarn }) => ({
-      machine,
-      yarn,
-      gauge: gaugeOf(evidence(await at.store.measurements.of(id))),
+    profiles.map(async (profile) => ({
+      ...profile,
+      gauge: gaugeOf(evidence(await at.store.measurements.of(profile.id))),
     })),
   );
-  const gauges = used
-    .filter(
-      ({ gauge, machine }) =>
-        gauge.pieces > 0 && (request.on.needles === undefined || machine.needles === request.on.needles),
-    )
+  const measured = used
+    .filter(({ gauge }) => gauge.pieces > 0)
     .sort((a, b) => (a.gauge.row?.sd ?? 1) - (b.gauge.row?.sd ?? 1));
-  if (gauges.length === 0) {
-    const { reply } = gaugeQuestion(request, at);
-    return { reply, talk: at.talk };
-  }
-  return { reply: { kind: 'gauges', gauges, offers: [] }, talk: at.talk };
+  if (measured.length === 0) return { reply: gaugeQuestion(request, at).reply, talk: at.talk };
+  const gauges = measured.filter((profile) => isOn(profile, on));
+  if (gauges.length > 0) return { reply: { kind: 'gauges', gauges, offers: [] }, talk: at.talk };
+  const known = measured.map(({ machine, yarn }) => benchName(machine, yarn));
+  const offers = [{ button: 'My Gauge', say: 'my gauge', request: { kind: 'show_gauge' as const, on: {} } }];
+  return {
+    reply: {
+      kind: 'answer',
+      lead: say`No gauge${whereabouts(on)} yet`,
+      lines: [say`What there is: ${known.join('; ')}.`],
+      examples: [],
+      offers,
+    },
+    talk: at.talk,
+  };
 };
+
+/** `in grey medium on the 48`, whichever was named. */
+function whereabouts({ machine, needles, yarn }: Bench): string {
+  const name = machine ?? needles?.toString();
+  return `${yarn === undefined ? '' : ` in ${yarn}`}${name === undefined ? '' : ` on ${machineName({ name })}`}`;
+}
+
+/** True for the machine of this name or this many needles, in the yarn named. */
+function isOn({ machine, yarn }: Profile, on: Bench): boolean {
+  const isNamed = on.machine !== undefined && sameName(machine.name, on.machine);
+  const hasNeedles = on.needles !== undefined && machine.needles === on.needles;
+  const isAny = on.machine === undefined && on.needles === undefined;
+  return (isAny || isNamed || hasNeedles) && (on.yarn === undefined || sameName(yarn.name, on.yarn));
+}

@@ -1,6 +1,8 @@
 import type { Meaning } from '../request.js';
 import type { Context } from './context.js';
 import { type BareUnit, typedValue } from './lengths.js';
+import { focusOf } from './readers/focus.js';
+import { MACHINE_USES } from './readers/machines.js';
 import { claim, freeQuantities, isLeftOver, quantityAtIndex, type Sheet, said, saidBetween, wordAt } from './sheet.js';
 
 /** Words quoted back in a lead line. */
@@ -29,8 +31,9 @@ export function withoutPiece(
   if (recorded) return [];
   const left = sheet.tokens.flatMap((_, i) => (isLeftOver(sheet, i) ? [i] : []));
   if (context.subjectPiece !== undefined) {
-    const again = intent && saysRows(sheet) && left.length === 0;
-    if (again) return [{ kind: 'change', edit: { values: {}, on: {}, focus: [] } }];
+    const focus = focusOf(sheet);
+    const again = intent && focus.length > 0 && left.length === 0;
+    if (again) return [{ kind: 'change', edit: { values: {}, on: {}, focus } }];
   } else if (intent && (asksSize || context.command === '/rows' || saysRows(sheet))) {
     const words = freeText(sheet);
     claim(sheet, 'held until the piece is named', ...sheet.tokens.keys());
@@ -47,15 +50,18 @@ const freeText = (sheet: Sheet): string =>
     .flatMap((token, i) => (sheet.uses[i] === undefined ? [sheet.text.slice(token.start, token.end)] : []))
     .join(' ');
 
-/** True when a message is one quantity and words that carry no meaning of their own. */
-const isLoneQuantity = (sheet: Sheet): boolean => sheet.tokens.filter((token) => token.is === 'quantity').length === 1;
+/** True when a message is one quantity, not the number of a machine, and words that carry no meaning of their own. */
+const isLoneQuantity = (sheet: Sheet): boolean => {
+  const [use, ...others] = sheet.tokens.flatMap(({ is }, i) => (is === 'quantity' ? [sheet.uses[i] ?? ''] : []));
+  return use !== undefined && others.length === 0 && !MACHINE_USES.includes(use);
+};
 
 /** The one number of a message as the answer to the open question; its unit alone where that was asked for. */
 export function loneReply(sheet: Sheet, bare: BareUnit, context: Context): Meaning {
   const index = sheet.tokens.findIndex((token) => token.is === 'quantity');
   const token = sheet.tokens[index];
   if (token?.is !== 'quantity') throw new Error('a lone quantity is a quantity');
-  claim(sheet, 'answer', index);
+  sheet.uses[index] = 'answer';
   const { unit } = token.quantity;
   if (context.holes[0] === 'units' && unit !== undefined)
     return { kind: 'set_units', units: unit === 'in' ? 'in' : 'cm' };

@@ -19,8 +19,14 @@ export type Context = {
   due?: ((text: string) => DueDate | undefined) | undefined;
 };
 
-/** A day read from words. `day` is an ISO date, or undefined for a day that no month has. */
-export type DueDate = { day: string; said: string; start: number; end: number; past: boolean };
+/**
+ * A day read from words, as ISO dates. `day`: when the piece must be ready; `event`: the day named, when that is the
+ * day after. `unusable` is what is said of a day that is over or that its month does not have.
+ */
+export type DueDate = { said: string; start: number; end: number } & (
+  | { day: string; event?: string }
+  | { unusable: string }
+);
 
 /** What was read and how: printed by `ask --explain`, and what the cards say was assumed. */
 export type Trace = {

@@ -2,6 +2,10 @@ import type { ParsedComponents } from 'chrono-node';
 import { casual } from 'chrono-node/en';
 import { Temporal } from 'temporal-polyfill';
 import type { DueDate } from './context.js';
+import { CUE_WORD, EVENT_PHRASE } from './due-cue.js';
+import { type DayFound, feastIn, impossibleIn } from './due-days.js';
+
+const CUE = new RegExp(CUE_WORD + EVENT_PHRASE, 'giu');
 
 const CUES: Record<string, 'day' | 'ready_before'> = {
   by: 'day',
@@ -23,29 +27,33 @@ const MOST_CHARACTERS = 60;
 export function dueReader(now: number, zone: string): (text: string) => DueDate | undefined {
   const today = Temporal.Instant.fromEpochMilliseconds(now).toZonedDateTimeISO(zone).toPlainDate();
   return (text) => {
-    for (const cue of text.matchAll(/\b(by|due|until|before|for|on)\b:?(?:\s+the\b)?/gi)) {
+    for (const cue of text.matchAll(CUE)) {
       const from = cue.index + cue[0].length;
       const rest = text.slice(from, from + MOST_CHARACTERS);
-      const noon = new Date(today.year, today.month - 1, today.day, 12);
-      const first = casual.parse(rest, noon, { forwardDate: true })[0];
-      const most = first && withoutSize(rest, first.index, first.text);
-      const found = most === undefined ? first : casual.parse(most, noon, { forwardDate: true })[0];
-      if (found === undefined || rest.slice(0, found.index).trim() !== '') continue;
-      const date = plainDate(found.start);
-      if (isSize(text.slice(0, cue.index), found.text)) continue;
+      const found = impossibleIn(rest, today) ?? feastIn(rest, today) ?? dateIn(rest, today);
+      if (found === undefined || isSize(text.slice(0, cue.index), rest.slice(0, found.end).trim())) continue;
+      const end = from + found.end;
+      const said = text.slice(cue.index, end).replace(/[\s,;.]+$/, '');
+      const words = { said, start: cue.index, end };
+      if ('unusable' in found) return { ...words, unusable: found.unusable };
+      const { date } = found;
+      if (Temporal.PlainDate.compare(date, today) < 0) return { ...words, unusable: said };
       const isDay = CUES[cue[1]?.toLowerCase() ?? ''] === 'day' || date.equals(today);
-      const day = isDay ? date : date.subtract({ days: 1 });
-      const end = from + found.index + found.text.length;
-      return {
-        day: day.toString(),
-        said: text.slice(cue.index, end).replace(/[\s,;.]+$/, ''),
-        start: cue.index,
-        end,
-        past: Temporal.PlainDate.compare(day, today) < 0,
-      };
+      if (isDay) return { ...words, day: date.toString() };
+      return { ...words, day: date.subtract({ days: 1 }).toString(), event: date.toString() };
     }
     return undefined;
   };
+}
+
+/** The date that a text begins with. */
+function dateIn(text: string, today: Temporal.PlainDate): DayFound | undefined {
+  const noon = new Date(today.year, today.month - 1, today.day, 12);
+  const first = casual.parse(text, noon, { forwardDate: true })[0];
+  const most = first && withoutSize(text, first.index, first.text);
+  const found = most === undefined ? first : casual.parse(most, noon, { forwardDate: true })[0];
+  if (found === undefined || text.slice(0, found.index).trim() !== '') return undefined;
+  return { date: plainDate(found.start), end: found.index + found.text.length };
 }
 
 /** `11 by 3/4`: a times sign and a fraction. */

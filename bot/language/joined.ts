@@ -18,7 +18,9 @@ export function joinedTokens(text: string, tokens: readonly Token[]): Token[] {
     const at = joined.findLastIndex(({ is }) => is === 'quantity');
     const before = joined[at];
     if (token.is !== 'quantity') joined.push(token);
-    else if (HALF_WIDTH.test(text.slice(0, token.start))) {
+    else if (before?.is === 'quantity' && isBracketed(text, before, token)) {
+      if (!isSame(before.quantity, token.quantity)) joined.push(asWord(text, token));
+    } else if (HALF_WIDTH.test(text.slice(0, token.start))) {
       const widened = before?.is === 'quantity' ? withHalfWidth(before, token.quantity) : undefined;
       if (widened === undefined) joined.push(asWord(text, token));
       else joined[at] = widened;
@@ -31,6 +33,19 @@ export function joinedTokens(text: string, tokens: readonly Token[]): Token[] {
   }
   return joined;
 }
+
+/** `11 in (28 cm)`, `11 in wide (28 cm)`: one length in both units. */
+const isBracketed = (text: string, a: QuantityToken, b: QuantityToken): boolean =>
+  /^\s*(?:\p{L}+\s*){0,2}\(\s*$/u.test(text.slice(a.end, b.start)) &&
+  text[b.end] === ')' &&
+  [a, b].every(({ quantity }) => mmPer(quantity.unit) !== undefined) &&
+  a.quantity.unit !== b.quantity.unit;
+
+/** Makers round the second to a half or a quarter. */
+const ROUNDED = 0.04;
+
+const isSame = (a: Quantity, b: Quantity): boolean =>
+  Math.abs(Math.log((a.lo * (mmPer(a.unit) ?? 1)) / (b.lo * (mmPer(b.unit) ?? 1)))) < ROUNDED;
 
 const wordOf = (token: Token | undefined): string | undefined => (token?.is === 'word' ? token.word : undefined);
 

@@ -31,11 +31,18 @@ export function typedValue(quantity: Quantity, bare: BareUnit, said: string, ran
   return { is: 'bare', lo, hi, said };
 }
 
+/** A length once round as the half of it that lies flat. */
+export function halved(value: Value): Value {
+  if (value.is === 'length') return { ...value, mm: value.mm / 2, given: ['around'] };
+  if (value.is === 'window') return { ...value, loMm: value.loMm / 2, hiMm: value.hiMm / 2, given: ['around'] };
+  return value.is === 'bare' ? { ...value, lo: value.lo / 2, hi: value.hi / 2, given: ['around'] } : value;
+}
+
 /** A bare value once the maker's unit is known; any other value as it is. */
 export function inUnits(value: Value, units: Units | undefined): Value {
   if (value.is !== 'bare' || units === undefined) return value;
-  const { lo, hi, said } = value;
-  return spanned({ lo, hi }, MM_PER[units], { said, assumed: 'unit' });
+  const { lo, hi, said, given } = value;
+  return { ...spanned({ lo, hi }, MM_PER[units], { said, assumed: 'unit' }), ...(given && { given }) };
 }
 
 type Span = Pick<Quantity, 'lo' | 'hi'> & { halfWidth?: number | undefined };

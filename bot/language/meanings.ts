@@ -6,11 +6,14 @@ import { type BareUnit, bareUnit } from './lengths.js';
 import { readBench } from './readers/bench.js';
 import { readChoices } from './readers/choices.js';
 import { readCopies } from './readers/copies.js';
+import { claimFieldWords } from './readers/fields.js';
+import { focusOf } from './readers/focus.js';
 import { readGauge } from './readers/gauge.js';
 import { readPiece } from './readers/pieces.js';
 import { claimPronouns } from './readers/pronouns.js';
-import { claimFieldWords, readSizes } from './readers/sizes.js';
-import { isFree, isLeftOver, type Sheet, sheetOf, wordAt } from './sheet.js';
+import { readSizes, type SizesRead } from './readers/sizes.js';
+import { sections } from './sections.js';
+import { isLeftOver, type Sheet, sheetOf, wordAt } from './sheet.js';
 import { PLAN_WORDS } from './vocabulary.js';
 
 /** What the readers found in one message, before it is known whether it asks, follows up or answers. */
@@ -27,15 +30,38 @@ type Found = {
   records: Meaning[];
 };
 
-/** What the tokens of a message mean: records first, then the plan, the follow-up or the answer in it. */
+/** What the tokens of a message mean: records first, then the plans, the follow-up or the answer in it. */
 export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefined): Meaning[] {
   const quantities = sheet.tokens.flatMap((t) => (t.is === 'quantity' ? [t.quantity] : []));
   const bare = bareUnit(quantities, context.units);
+  const parts = sections(sheet, context.pieces);
+  const read = parts.map((part) => {
+    claimPronouns(part);
+    return sectionMeanings(part, context, bare, day);
+  });
+  sheet.uses.splice(0, sheet.uses.length, ...parts.flatMap(({ uses }) => uses));
+  return onOneBench(read.flat()).sort((a, b) => turnOf(a) - turnOf(b));
+}
+
+/** Records come first, for the plans to use; what cannot be read comes before the plans, so that none is made in vain. */
+const turnOf = ({ kind }: Meaning): number => (kind === 'record_gauge' ? 0 : kind === 'unread' ? 1 : 2);
+
+/** A machine or yarn named for one of several plans is that of all. */
+function onOneBench(meanings: readonly Meaning[]): Meaning[] {
+  const benches = meanings.flatMap((one) =>
+    one.kind === 'plan' && Object.keys(one.ask.on).length > 0 ? [one.ask.on] : [],
+  );
+  const [on, ...others] = benches;
+  if (on === undefined || others.length > 0) return [...meanings];
+  return meanings.map((one) => (one.kind === 'plan' ? { ...one, ask: { ...one.ask, on } } : one));
+}
+
+function sectionMeanings(sheet: Sheet, context: Context, bare: BareUnit, day: DueDate | undefined): Meaning[] {
   const intent =
     sheet.tokens.some((_, i) => PLAN_WORDS.includes(wordAt(sheet, i) ?? '')) || context.command === '/rows';
-  const named = readPiece(sheet, context.pieces)?.piece;
+  const named = readPiece(sheet, context.pieces);
   const piece = named ?? context.pieces.find((p) => p.id === context.subjectPiece);
-  const choices = piece === undefined ? {} : readChoices(sheet, piece);
+  const choices = piece === undefined ? {} : readChoices(sheet, piece, named !== undefined);
   const gauge = readGauge(sheet, bare, named);
   if (gauge !== undefined && 'conflict' in gauge)
     return [{ kind: 'unread', why: 'contradiction', words: gauge.conflict }];
@@ -47,7 +73,7 @@ export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefi
   const copies = readCopies(sheet, named);
   const measured = gauge?.records ?? onlyNeedles(on, context, intent || named !== undefined);
   const records = measured.map((one): Meaning => ({ kind: 'record_gauge', gauge: { ...one, on } }));
-  const due = day && { day: day.day, said: day.said };
+  const due = day && 'day' in day ? { day: day.day, said: day.said, event: day.event } : undefined;
   const found: Found = { sheet, context, bare, intent, on, copies, due, records };
 
   if (piece === undefined) return [...records, ...withoutPiece(sheet, context, bare, intent, records.length > 0)];
@@ -56,8 +82,24 @@ export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefi
   if (sizes.tooMany) return [{ kind: 'unread', why: 'too_many_sizes', words: sizes.tooMany }];
   if (sizes.strange) return [{ kind: 'unread', why: 'words', words: sizes.strange }];
   if (intent || named) claimFieldWords(sheet, piece);
+  if (sizes.rivals) return rivalPlans(sizes.rivals, sizes, named, choices, found);
   const values = { ...choices, ...sizes.values };
   return named === undefined ? followUp(values, found) : newRequest(named, values, found);
+}
+
+/** `two pouches 11 in and 12 in wide` are one of each; any other two sizes of one field cannot both be. */
+function rivalPlans(
+  { id, values: rivals, words }: NonNullable<SizesRead['rivals']>,
+  { values }: SizesRead,
+  named: Piece | undefined,
+  choices: Record<string, Value | null>,
+  found: Found,
+): Meaning[] {
+  if (named === undefined || found.copies !== rivals.length) return [{ kind: 'unread', why: 'too_many_sizes', words }];
+  const [first, ...others] = rivals.map((value) =>
+    newRequest(named, { ...choices, ...values, [id]: value }, { ...found, copies: 1 }),
+  );
+  return [...(first ?? []), ...others.map((meanings) => meanings.at(-1) as Meaning)];
 }
 
 /** A piece is named: a plan for it, unless it is the piece that was measured. */
@@ -88,7 +130,8 @@ function followUp(values: Record<string, Value | null>, found: Found): Meaning[]
   if (!changes || (sized && isElsewhere(sheet))) {
     return records.length > 0 ? records : withoutPiece(sheet, context, bare, intent, false);
   }
-  if (copies === undefined && isAnswer(sheet, context, intent, values))
+  const isPlain = values[context.holes[0] ?? '']?.given === undefined;
+  if (copies === undefined && isPlain && isAnswer(sheet, context, intent, values))
     return [...records, loneReply(sheet, bare, context)];
   return [...records, { kind: 'change', edit: { values, on, copies, focus: [], due } }];
 }
@@ -109,7 +152,7 @@ const isComplete = (piece: Piece, values: Record<string, unknown>): boolean =>
 function measuredPiece(sheet: Sheet, context: Context, bare: BareUnit): Meaning[] | undefined {
   const again = sheetOf(sheet.text, sheet.tokens);
   claimPronouns(again);
-  const piece = readPiece(again, context.pieces)?.piece;
+  const piece = readPiece(again, context.pieces);
   const gauge = readGauge(again, bare, undefined);
   if (gauge === undefined || 'conflict' in gauge) return undefined;
   const on = readBench(again, context);
@@ -127,18 +170,4 @@ function onlyNeedles(on: Bench, context: Context, planning: boolean): object[] {
   const [hole] = context.holes;
   const alone = hole === undefined && context.subjectPiece === undefined;
   return context.command === '/gauge' || hole === 'gauge' || alone ? [{}] : [];
-}
-
-/** Words for what a maker wants told first. */
-const FOCUS: Record<string, PlanAsk['focus'][number]> = {
-  rows: 'rows',
-  needles: 'needles',
-  yarn: 'yarn',
-  steps: 'steps',
-  instructions: 'steps',
-};
-
-function focusOf(sheet: Sheet): PlanAsk['focus'] {
-  const words = sheet.tokens.flatMap((_, i) => (isFree(sheet, i) && FOCUS[wordAt(sheet, i) ?? '']) || []);
-  return [...new Set(words)];
 }

@@ -1,14 +1,15 @@
-import type { Meaning, Request } from '../request.js';
+import type { Bench, Meaning, Request } from '../request.js';
 import type { Context, DueDate, Trace } from './context.js';
 import { joinedTokens } from './joined.js';
 import { meaningsOf } from './meanings.js';
 import { mendedTokens } from './mended.js';
+import { inFigures } from './number-words.js';
+import { readBench } from './readers/bench.js';
 import { pickOf } from './readers/picks.js';
-import { readPiece } from './readers/pieces.js';
-import { claimPronouns } from './readers/pronouns.js';
+import { piecePlaces } from './readers/pieces.js';
 import { shortRequest } from './readers/short.js';
-import { isLeftOver, type Sheet, said, sheetOf } from './sheet.js';
-import { type Token, tokenized } from './token.js';
+import { isLeftOut, isLeftOver, type Sheet, saidBetween, sheetOf } from './sheet.js';
+import { overWords, type Token, tokenized } from './token.js';
 
 export type Reading = { meanings: Meaning[]; trace: Trace };
 
@@ -34,24 +35,30 @@ export function read(text: string, context: Context): Reading {
         : unread('empty');
   if (trimmed.length > MOST_CHARACTERS) return unread('too_long', trimmed.slice(0, 40));
   const short = shortRequest(trimmed) ?? pickOf(trimmed, context);
+  if (short?.kind === 'show_gauge') return whole({ ...short, on: benchIn(trimmed, context) });
   if (short !== undefined) return whole(short);
 
   const day = context.due?.(trimmed);
-  const due = day?.past ? undefined : day;
-  const dateless = blanked(trimmed, day);
-  const { tokens, mended } = mendedTokens(joinedTokens(dateless, tokenized(dateless)).slice(0, MOST_TOKENS), context);
+  const figures = inFigures(blanked(trimmed, day));
+  const typed = overWords(joinedTokens(figures.text, tokenized(figures.text)), figures.places);
+  const { tokens, mended } = mendedTokens(typed.slice(0, MOST_TOKENS), context);
   const mendedShort = mended.length > 0 ? shortRequest(wordsOf(tokens)) : undefined;
   if (mendedShort !== undefined) return { meanings: [mendedShort], trace: { tokens: [], mended, leftover: [] } };
   const sheet = sheetOf(trimmed, tokens);
-  claimPronouns(sheet);
   // A piece named with a size of its own is a new request.
   const isPieceAlone = tokens.every(({ is }) => is !== 'quantity');
-  if (context.held !== undefined && isPieceAlone && readPiece(sheetOf(trimmed, tokens), context.pieces) !== undefined) {
+  if (context.held !== undefined && isPieceAlone && piecePlaces(sheet, context.pieces).length > 0) {
     return read(`${context.held}, ${trimmed}`, { ...context, held: undefined, holes: [] });
   }
-  const meanings = meaningsOf(sheet, context, due);
-  const leftover = [...leftoverOf(sheet), ...(day?.past ? [day.said] : [])];
+  const meanings = meaningsOf(sheet, context, day);
+  const leftover = [...leftoverOf(sheet), ...(day !== undefined && 'unusable' in day ? [day.unusable] : [])];
   return { meanings, trace: { tokens: usesOf(sheet), mended, leftover } };
+}
+
+/** The machine and yarn that a look-up names. */
+function benchIn(text: string, context: Context): Bench {
+  const { tokens } = mendedTokens(joinedTokens(text, tokenized(text)), context);
+  return readBench(sheetOf(text, tokens), context);
 }
 
 const whole = (meaning: Meaning): Reading => ({ meanings: [meaning], trace: { tokens: [], mended: [], leftover: [] } });
@@ -66,6 +73,15 @@ const wordsOf = (tokens: readonly Token[]): string =>
 const usesOf = (sheet: Sheet): Trace['tokens'] =>
   sheet.tokens.map((token, i) => ({ text: sheet.text.slice(token.start, token.end), usedAs: sheet.uses[i] }));
 
-/** Numbers that nobody used, and words that nobody knows. */
-const leftoverOf = (sheet: Sheet): string[] =>
-  sheet.tokens.flatMap((_, i) => (isLeftOver(sheet, i) ? [said(sheet, i)] : []));
+/** Numbers that nobody used, and words that nobody knows; those left out side by side as they were typed. */
+function leftoverOf(sheet: Sheet): string[] {
+  const runs: [from: number, to: number][] = [];
+  sheet.tokens.forEach((_, i) => {
+    if (!isLeftOver(sheet, i)) return;
+    const run = runs.at(-1);
+    const isRun = run?.[1] === i - 1 && [i - 1, i].every((k) => isLeftOut(sheet.uses[k]));
+    if (run !== undefined && isRun) run[1] = i;
+    else runs.push([i, i]);
+  });
+  return runs.map(([from, to]) => saidBetween(sheet, from, to));
+}

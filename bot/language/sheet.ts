@@ -1,6 +1,6 @@
 import type { Quantity } from '../../core/index.js';
 import type { Token } from './token.js';
-import { isKnownWord } from './vocabulary.js';
+import { isKnownWord, isLabelWord } from './vocabulary.js';
 
 /**
  * A text being read: its tokens and what each was used as. Readers claim tokens in turn; what one has claimed no
@@ -14,8 +14,10 @@ export const sheetOf = (text: string, tokens: readonly Token[]): Sheet => ({
   uses: tokens.map(() => undefined),
 });
 
-/** The use of a token that was understood and could not be used. */
+/** The use of a token that was understood and could not be used, or how such a use begins. */
 export const LEFT_OUT = 'left out';
+
+export const isLeftOut = (use: string | undefined): boolean => use?.startsWith(LEFT_OUT) === true;
 
 /** Marks tokens as used, each once. */
 export function claim(sheet: Sheet, as: string, ...indexes: number[]): void {
@@ -39,6 +41,18 @@ export function markAt(sheet: Sheet, index: number): string | undefined {
 /** Index of the word before an index, over a colon: `flat 6 3/4`, `flat: 6 3/4`. */
 export const labelBefore = (sheet: Sheet, index: number): number =>
   markAt(sheet, index - 1) === 'equals' ? index - 2 : index - 1;
+
+/**
+ * True for a word that belongs to the number behind it: by a colon, `flat = 6 3/4`, or in a message where all do,
+ * `needles 46 rows 110 length 22`.
+ */
+export const isLabelOfNext = (sheet: Sheet, index: number): boolean =>
+  markAt(sheet, index + 1) === 'equals' || (sheet.tokens[index + 1]?.is === 'quantity' && isLabelFirst(sheet));
+
+/** True where every number stands right behind the word for what it counts or measures. */
+export const isLabelFirst = (sheet: Sheet): boolean =>
+  sheet.tokens.at(-1)?.is === 'quantity' &&
+  sheet.tokens.every(({ is }, i) => is !== 'quantity' || isLabelWord(wordAt(sheet, labelBefore(sheet, i)) ?? ''));
 
 /** The unclaimed quantity at an index. */
 export function quantityAtIndex(sheet: Sheet, index: number): Quantity | undefined {
@@ -81,5 +95,5 @@ export function isLeftOver(sheet: Sheet, index: number): boolean {
   const token = sheet.tokens[index];
   if (token === undefined || token.is === 'mark') return false;
   const use = sheet.uses[index];
-  return use === LEFT_OUT || (use === undefined && !(token.is === 'word' && isKnownWord(token.word)));
+  return isLeftOut(use) || (use === undefined && !(token.is === 'word' && isKnownWord(token.word)));
 }

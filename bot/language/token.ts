@@ -1,4 +1,5 @@
 import { type Quantity, quantityAt } from '../../core/index.js';
+import { NUMBER_WORD, ORDINAL, type Place } from './number-words.js';
 
 /** A piece of the text, where it stood. Words are lower-cased and bare of apostrophes. */
 export type Token = { start: number; end: number } & (
@@ -7,6 +8,8 @@ export type Token = { start: number; end: number } & (
   | { is: 'mark'; mark: 'by' | 'slash' | 'stop' | 'comma' | 'equals' }
 );
 
+/** `&` and `+` for `and`; not the plus of `+/-`. */
+const AND = /&|\+(?!\s?\/?\s?-)/y;
 const WORD = /[\p{L}\p{M}][\p{L}\p{M}\d'’]*/uy;
 const MARKS: [RegExp, (Token & { is: 'mark' })['mark']][] = [
   [/[x×*](?=\s*[\d.½¼¾⅓⅔⅛⅜⅝⅞])/iuy, 'by'],
@@ -17,10 +20,7 @@ const MARKS: [RegExp, (Token & { is: 'mark' })['mark']][] = [
   [/[:=]/uy, 'equals'],
 ];
 
-const SMALL = 'one|two|three|four|five|six|seven|eight|nine';
-const TENS = 'twenty|thirty|forty|fourty|fifty|sixty|seventy|eighty|ninety';
-const TEENS = 'ten|eleven|twelve|(?:thir|four|fif|six|seven|eigh|nine)teen';
-/** Numbers that measure nothing, and numbers in words beyond twenty: read as one word each, so that none is a size. */
+/** Numbers that measure nothing, read as one word each, so that none is a size. */
 const NO_SIZE = new RegExp(
   [
     '[$€£¥#№]\\s?\\d+(?:[.,]\\d+)*',
@@ -30,8 +30,8 @@ const NO_SIZE = new RegExp(
     '\\d+\\s?/\\s?0+(?![\\d.])',
     '\\d+\\s?[ap]\\.?m\\b',
     '\\d+[ -]in[ -](?:1|one)\\b(?!\\s*/|[.,]\\d|\\s*(?:["”″]|in\\b|inch|[cm]m\\b))',
-    `(?:${TENS})[ -](?:${SMALL})\\b`,
-    `(?:(?:an?|\\d+|${SMALL}) )?(?:hundred|thousand|million)(?: (?:and )?(?:(?:${TENS})(?:[ -](?:${SMALL}))?|${TEENS}|${SMALL}))?\\b`,
+    `(?:(?:\\d+|${NUMBER_WORD})[ -]){0,5}(?:thousand|million)\\b`,
+    `${ORDINAL}\\b`,
   ].join('|'),
   'iuy',
 );
@@ -77,8 +77,17 @@ function markToken(text: string, at: number): Token | undefined {
 }
 
 function wordToken(text: string, at: number): Token | undefined {
+  AND.lastIndex = at;
+  if (AND.test(text)) return { is: 'word', word: 'and', start: at, end: at + 1 };
   WORD.lastIndex = at;
   const match = WORD.exec(text);
   if (match === null) return undefined;
   return { is: 'word', word: match[0].toLowerCase().replace(/['’]/g, ''), start: at, end: at + match[0].length };
 }
+
+/** Tokens of a text in figures, each reaching to the end of the words it stands for. */
+export const overWords = (tokens: readonly Token[], places: readonly Place[]): Token[] =>
+  tokens.map((token) => {
+    const place = places.find(({ start, end }) => token.end > start && token.end < end);
+    return place === undefined ? token : { ...token, end: place.end };
+  });

@@ -4,6 +4,10 @@ import { aspects } from '../../core/index.js';
 export const COUNT_NOUNS: Record<string, 'rows' | 'stitches' | 'needles'> = {
   rows: 'rows',
   row: 'rows',
+  rws: 'rows',
+  rw: 'rows',
+  r: 'rows',
+  rpi: 'rows',
   rnds: 'rows',
   rnd: 'rows',
   rounds: 'rows',
@@ -13,6 +17,7 @@ export const COUNT_NOUNS: Record<string, 'rows' | 'stitches' | 'needles'> = {
   sts: 'stitches',
   st: 'stitches',
   wales: 'stitches',
+  spi: 'stitches',
   needles: 'needles',
   needle: 'needles',
   ndls: 'needles',
@@ -32,12 +37,19 @@ export const STATE_WORDS: Record<string, 'hanging' | 'rested' | 'washed'> = {
   lying: 'rested',
   laid: 'rested',
   washed: 'washed',
+  washing: 'washed',
+  wash: 'washed',
   blocked: 'washed',
   laundered: 'washed',
 };
 
 /** Words that name a flat tube's width. */
 export const FLAT_WORDS = ['flat', 'folded'];
+
+const LABELS = new Set<string>([...Object.keys(COUNT_NOUNS), ...FLAT_WORDS, ...Object.values(aspects).flat()]);
+
+/** True for a word that names what a number measures or counts. */
+export const isLabelWord = (word: string): boolean => LABELS.has(word);
 
 /** Words that tell that a plan is wanted, not only a record. */
 export const PLAN_WORDS = [
@@ -55,6 +67,18 @@ export const PLAN_WORDS = [
   'fits',
   'for',
 ];
+
+/** Words that tell one yarn from another. Weights are standard terms of the trade and what makers say for them. */
+export const YARN_WEIGHTS = new Set(
+  'lace fingering sport dk worsted aran chunky fine light medium bulky thick thin heavy small'.split(' '),
+);
+export const FIBRES = new Set(
+  'wool cotton linen alpaca mohair silk acrylic merino nylon bamboo cashmere hemp polyester'.split(' '),
+);
+export const COLOURS = new Set(
+  `black white grey gray red blue green yellow orange purple pink brown navy teal cream beige gold silver ivory
+maroon olive mustard charcoal turquoise violet lilac dark pale rust`.split(/\s+/),
+);
 
 /** Other words of the trade and of asking, so that a typo is mended and a known word never is. */
 export const TRADE_WORDS = [
@@ -107,9 +131,9 @@ under until up us use used using usual usually very want wanted wants was way we
 whole why will wish with within without wont work works would yes yet you your yours youre tube panel market monday tuesday wednesday thursday
 friday saturday sunday january february march april may june july august september october november december due ease easy loose looser wider
 narrower taller longer deeper shorter bigger larger smaller higher broader fewer tight tighter thick thin heavy light lace bulky fine hers his him her start started finish colour color colours colors
-id ill im ive youd hows wanna pls plz thx ty cheers kindly hiya morning evening afternoon sorry yeah yep wondering wonder tried`.split(
-    /\s+/,
-  );
+id ill im ive youd hows wanna pls plz thx ty cheers kindly hiya morning evening afternoon sorry yeah yep wondering wonder tried dont
+add adding lose skip skipping drop remove omit change changed changing swap rather prefer knitted knitting dried dry
+min max minimum maximum ish circa above up than`.split(/\s+/);
 
 /** Ordinary words one slip away from a word of the trade: they are not typos, and stay themselves. */
 const LOOKALIKES = new Set(
@@ -135,6 +159,17 @@ export const NO_SIZE_WORDS = [
     ' ',
   ),
 ];
+
+/** A side with more or less of it. Before a number it names the side; behind one it makes that a difference. */
+export const COMPARATIVES: Record<string, string> = {
+  wider: 'wide',
+  narrower: 'wide',
+  broader: 'wide',
+  taller: 'tall',
+  deeper: 'deep',
+  higher: 'high',
+  longer: 'long',
+};
 
 /** Words that make a number a difference from what was, which is no size either. */
 export const MORE_WORDS =

@@ -7,7 +7,7 @@ import { type Surroundings, silentLog } from '../surroundings.js';
 import { type Answered, taken } from '../turn.js';
 import { asJson } from './json.js';
 
-export const ASK_USAGE = `ask "words" [--json] [--explain] [--lines] [--store FILE] [--as NAME] [--now ISO]
+const ASK_USAGE = `ask "words" [--json] [--explain] [--lines] [--store FILE] [--as NAME] [--now ISO]
   --json     print one JSON object a message: its request and its reply
   --explain  add how each part of the words was used
   --lines    read requests from standard input, one a line, as one conversation

@@ -32,19 +32,19 @@ export type Talk = {
 
 export type Fault = (bound: Bound) => Bound;
 
-/** A talk through `taken` over a store in memory. `fault` may spoil what a turn works with. */
-export async function talk(fault: Fault = (bound) => bound): Promise<Talk> {
+/** A talk through `taken` over a store, in memory unless `path` says. `fault` may spoil what a turn works with. */
+export async function talk(fault: Fault = (bound) => bound, path = ':memory:'): Promise<Talk> {
   let statements: string[] = [];
-  const store = await openSqlite(':memory:', (event) => void statements.push(event.query.sql));
+  const store = await openSqlite(path, (event) => void statements.push(event.query.sql));
   const spoilt: Store = { ...store, within: (team, work) => store.within(team, (bound) => work(fault(bound))) };
   const surroundings = { store: spoilt, newId: v7, log: silentLog, now: () => AT };
   let turns = 0;
   const turnOf = (input: Turn['input'], more: Partial<Turn> = {}): Turn => ({
-    key: `key ${turns++}`,
+    key: `key ${v7()}`,
     slackTeamId: 'T1',
     place: 'dm:D1',
     user: { slackUserId: 'U1', name: 'Nadia' },
-    at: AT + turns,
+    at: AT + ++turns,
     input,
     ...more,
   });

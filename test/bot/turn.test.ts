@@ -65,10 +65,18 @@ describe('a request that waits', () => {
     expect(kindsOf(await say('22 in'))).toEqual(['gauge', 'plan']);
   });
 
+  test('gives way to another full request in the message that brings its gauge', async () => {
+    const { say } = await opened();
+    await say(POUCH);
+    const answer = await say(`${MEDIUM}, a tube 22 in long`);
+    expect(kindsOf(answer)).toEqual(['gauge', 'plan']);
+    expect(replyOf(answer, 'plan').plan.piece).toBe('plain-tube');
+  });
+
   test('takes a follow-up while it waits', async () => {
     const { say } = await opened();
     await say(POUCH);
-    await say('make it 12');
+    expect((await say('make it 12')).card.body[0]).toBe('Changed: width, 12 in.');
     expect(replyOf(await say(MEDIUM), 'plan').ask.values.width).toMatchObject({ mm: expect.closeTo(304.8, 6) });
   });
 
@@ -82,6 +90,18 @@ describe('a request that waits', () => {
     await other.say(POUCH, { at: AT });
     expect(kindsOf(await other.say(MEDIUM, { at: AT + 25 * 3_600_000 }))).toEqual(['gauge']);
   });
+});
+
+test('two plans in one message stand on one card, the last leading and the other told in brief', async () => {
+  const { say } = await opened();
+  await say(MEDIUM);
+  const answer = await say('pouch 11 in wide and a tube 22 in long');
+  expect(kindsOf(answer)).toEqual(['plan', 'plan']);
+  expect(answer.card.lead).toMatch(/^Knit 110 rows on 46 needles/);
+  const also = answer.card.facts.find(({ label }) => label === 'Also')?.text;
+  expect(also).toMatch(/^knit 109 rows on 46 needles\. Pouch: about 11 in wide/);
+  expect(also).toContain('between 10 3/4 and 11 1/4 in wide');
+  expect(also).toContain('kept for a ring at each side');
 });
 
 describe('a refused request changes nothing', () => {

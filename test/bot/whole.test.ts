@@ -34,6 +34,20 @@ describe('an edit joins the plan it changes', () => {
     ]);
   });
 
+  test('a new size keeps what was bought for it, and a new count of needles takes the size away', () => {
+    const bought = { ...TALK, subject: PlanAsk.parse({ piece: 'pouch', values: { closure: length(200) } }) };
+    expect(Object.keys(change({ values: { width: length(300) } }, bought).ask.values)).toEqual(['closure', 'width']);
+    const panel = { ...TALK, subject: PlanAsk.parse({ piece: 'flat-panel', values: { width: length(200) } }) };
+    const needles: Value = { is: 'count', count: 20 };
+    expect(Object.keys(change({ values: { needles } }, panel).ask.values)).toEqual(['needles']);
+  });
+
+  test('a size bounded on one side states no half-width to keep', () => {
+    const width: Value = { is: 'window', loMm: 279.4, hiMm: 285.4, given: ['at_least'] };
+    const talk = { ...TALK, subject: PlanAsk.parse({ piece: 'pouch', values: { width } }) };
+    expect(change({ values: { width: length(300) } }, talk).ask.values.width).toEqual(length(300));
+  });
+
   test('another machine brings its own needles and leaves the yarn', () => {
     expect(change({ on: { machine: '24' } }).ask.on).toEqual({ yarn: 'grey', machine: '24' });
     expect(change({ on: { yarn: 'oat' } }).ask.on).toEqual({ machine: '46', needles: 46, yarn: 'oat' });

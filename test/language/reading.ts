@@ -1,6 +1,6 @@
 import type { Context } from '../../bot/language/context.js';
 import { read } from '../../bot/language/read.js';
-import type { Bench, Meaning, Tension, Value } from '../../bot/request.js';
+import type { Bench, Due, Meaning, Tension, Value } from '../../bot/request.js';
 import { pieces } from '../../core/index.js';
 
 /** A maker in inches with two machines and two yarns, and no talk behind them. */
@@ -21,17 +21,19 @@ export const meaningOf = (text: string, given: Partial<Context> = {}): string =>
 function line(meaning: Meaning): string {
   switch (meaning.kind) {
     case 'plan': {
-      const { piece = '?', values, copies, on, words } = meaning.ask;
-      return joined(['plan', piece, ...sizes(values), copies > 1 && `x${copies}`, bench(on), words && `"${words}"`]);
+      const { piece = '?', values, copies, on, words, focus, due } = meaning.ask;
+      const asked = [...sizes(values), copies > 1 && `x${copies}`, bench(on), ...first(focus), ready(due)];
+      return joined(['plan', piece, ...asked, words && `"${words}"`]);
     }
     case 'change': {
-      const { values, copies, on, due } = meaning.edit;
-      return joined(['change', ...sizes(values), copies && `x${copies}`, bench(on), due && `by ${due.day}`]);
+      const { values, copies, on, due, focus } = meaning.edit;
+      return joined(['change', ...sizes(values), copies && `x${copies}`, bench(on), ...first(focus), ready(due)]);
     }
     case 'record_gauge': {
-      const { rows, stitches, flatWidth, on, state, form } = meaning.gauge;
+      const { rows, stitches, flatWidth, on, state, earlier = [], form } = meaning.gauge;
       const measured = [rows && `rows=${rate(rows)}`, stitches && `stitches=${rate(stitches)}`];
-      return joined(['record', ...measured, flatWidth && `flat=${size(flatWidth)}`, bench(on), state, form]);
+      const before = earlier.map((reading) => `after ${rate(reading.rows)} ${reading.state}`);
+      return joined(['record', ...measured, flatWidth && `flat=${size(flatWidth)}`, bench(on), state, ...before, form]);
     }
     case 'reply':
       return `reply ${size(meaning.value)}`;
@@ -48,10 +50,19 @@ function line(meaning: Meaning): string {
   }
 }
 
+/** What is wanted told first, unless that is the rows, which mostly it is. */
+const first = (focus: readonly string[]): string[] =>
+  focus.filter((what) => what !== 'rows').map((what) => `first=${what}`);
+
+const ready = (due: Due | undefined): string | undefined =>
+  due && joined([`by=${due.day}`, due.event !== undefined && `event=${due.event}`]);
+
 const joined = (parts: readonly unknown[]): string => parts.filter(Boolean).join(' ');
 
 const sizes = (values: Record<string, Value | null>): string[] =>
-  Object.entries(values).map(([id, value]) => `${id}=${value === null ? 'none' : size(value)}`);
+  Object.entries(values).map(
+    ([id, value]) => `${id}=${value === null ? 'none' : [size(value), ...(value.given ?? [])].join(' ')}`,
+  );
 
 const bench = ({ machine, needles, yarn }: Bench): string =>
   joined([machine && `machine=${machine}`, needles !== undefined && `needles=${needles}`, yarn && `yarn=${yarn}`]);

@@ -1,7 +1,7 @@
 import type { Piece } from '../../../core/index.js';
 import { claim, freeQuantities, markAt, quantityAtIndex, type Sheet, said, wordAt } from '../sheet.js';
-import { isKnownWord } from '../vocabulary.js';
-import { fieldOf } from './sizes.js';
+import { COUNT_NOUNS, isKnownWord } from '../vocabulary.js';
+import { fieldOf } from './fields.js';
 
 const MOST_COPIES = 500;
 
@@ -26,6 +26,7 @@ export function readCopies(sheet: Sheet, piece: Piece | undefined): number | und
 function copiesAt(sheet: Sheet, index: number): number | undefined {
   const quantity = quantityAtIndex(sheet, index);
   if (quantity === undefined || quantity.unit !== undefined || quantity.lo !== quantity.hi) return undefined;
+  if (COUNT_NOUNS[wordAt(sheet, index - 1) ?? ''] === 'rows') return undefined;
   return Number.isInteger(quantity.lo) && quantity.lo >= 1 && quantity.lo <= MOST_COPIES ? quantity.lo : undefined;
 }
 
@@ -49,8 +50,12 @@ function piecesAfter(sheet: Sheet, index: number, count: number, piece: Piece): 
 
 /** `x3` behind words, not between two sizes. */
 function isTimes(sheet: Sheet, index: number, piece: Piece | undefined): boolean {
-  const [before, times, number] = sheet.tokens.slice(Math.max(0, index - 2), index + 1);
-  const attached = index >= 2 && times?.is === 'mark' && times.mark === 'by' && times.end === number?.start;
+  const [before, times, number] = [index - 2, index - 1, index].map((i) => sheet.tokens[i]);
+  const attached = times?.is === 'mark' && times.mark === 'by' && times.end === number?.start;
   const next = wordAt(sheet, index + 1);
-  return attached && before?.is === 'word' && !(next !== undefined && piece && fieldOf(piece, next) !== undefined);
+  return (
+    attached &&
+    (before === undefined || before.is === 'word') &&
+    !(next !== undefined && piece && fieldOf(piece, next) !== undefined)
+  );
 }

@@ -1,10 +1,11 @@
 import type { Piece } from '../../../core/index.js';
 import type { GaugeAsk, Tension } from '../../request.js';
-import { type BareUnit, typedValue } from '../lengths.js';
+import { type BareUnit, halved, typedValue } from '../lengths.js';
 import {
   claim,
   freeQuantities,
   isFree,
+  isLabelOfNext,
   labelBefore,
   quantityAtIndex,
   type Sheet,
@@ -12,9 +13,10 @@ import {
   saidBetween,
   wordAt,
 } from '../sheet.js';
-import { FLAT_WORDS, STATE_WORDS } from '../vocabulary.js';
-import { fieldOf } from './sizes.js';
-import { type CountAt, countsIn, readTension } from './tension.js';
+import { FLAT_WORDS } from '../vocabulary.js';
+import { fieldOf } from './fields.js';
+import { readEachState, readStates } from './states.js';
+import { type CountAt, countsIn, ROUND_WORDS, readTension } from './tension.js';
 
 /** What a message records, one entry a piece measured; or two rates that cannot both be, quoted. */
 export type GaugeRead = { records: readonly Omit<GaugeAsk, 'on'>[] } | { conflict: string };
@@ -34,11 +36,18 @@ export function readGauge(sheet: Sheet, bare: BareUnit, named: Piece | undefined
   const recorded = rows.length > 0 || stitches.length > 0;
   const measuring = recorded || counts.some(({ noun }) => noun === 'needles');
   const itsOwn = named !== undefined && !recorded && FLAT_WORDS.some((word) => fieldOf(named, word) !== undefined);
-  const flatWidth = itsOwn ? undefined : readFlatWidth(sheet, bare, measuring && named === undefined);
+  const flatWidth = itsOwn ? undefined : readFlatWidth(sheet, counts, bare, measuring && named === undefined);
   if (!recorded && flatWidth === undefined) return named === undefined ? rowsAlone(sheet, counts) : undefined;
-  const shared = { state: readState(sheet), form: readForm(sheet) };
-  const first = { rows: rows[0], stitches: stitches[0], flatWidth, ...shared };
-  return { records: [first, ...rows.slice(1).map((more) => ({ rows: more, ...shared }))] };
+  const form = readForm(sheet);
+  const readings = readStates(sheet, rows, bare);
+  const last = readings.at(-1);
+  if (last !== undefined) {
+    const earlier = readings.slice(0, -1);
+    return { records: [{ ...last, stitches: stitches[0], flatWidth, earlier, form }] };
+  }
+  const states = readEachState(sheet, rows.length);
+  const first = { rows: rows[0], stitches: stitches[0], flatWidth, state: states[0], form };
+  return { records: [first, ...rows.slice(1).map((more, i) => ({ rows: more, state: states[i + 1], form }))] };
 }
 
 /** Rows without a length: a record that still has to be completed. */
@@ -95,13 +104,15 @@ function contradicts(a: Tension, b: Tension): boolean {
 }
 
 /** A flat tube's width: labelled flat or folded, or plainly wide in a message that records rows. */
-function readFlatWidth(sheet: Sheet, bare: BareUnit, recording: boolean) {
-  for (const index of freeQuantities(sheet)) {
+function readFlatWidth(sheet: Sheet, counts: readonly CountAt[], bare: BareUnit, recording: boolean) {
+  for (const index of freeQuantities(sheet).filter((i) => counts.every((count) => count.index !== i))) {
     const labels = flatLabels(sheet, index, recording);
     const quantity = quantityAtIndex(sheet, index);
     if (labels.length === 0 || quantity === undefined) continue;
+    const isRound = labels.every((i) => ROUND_WORDS.includes(wordAt(sheet, i) ?? ''));
     claim(sheet, 'flat width', index, ...labels);
-    return typedValue(quantity, bare, said(sheet, index), { minMm: 20, maxMm: 1000 });
+    const value = typedValue(quantity, bare, said(sheet, index), { minMm: 20, maxMm: 1000 });
+    return isRound ? halved(value) : value;
   }
   return undefined;
 }
@@ -114,25 +125,13 @@ function flatLabels(sheet: Sheet, index: number, recording: boolean): number[] {
     const word = wordAt(sheet, i) ?? '';
     const between = i === index - 2 ? sheet.tokens[index - 1] : sheet.tokens[index + 1];
     const joins = Math.abs(i - index) === 1 || between?.is === 'word' || i === labelBefore(sheet, index);
-    return isFree(sheet, i) && [...FLAT_WORDS, ...WIDE_WORDS].includes(word) && joins;
+    const isRound = i > index && ROUND_WORDS.includes(word);
+    const isLabel = isRound || [...FLAT_WORDS, ...WIDE_WORDS].includes(word);
+    return isFree(sheet, i) && isLabel && joins && !(i > index && isLabelOfNext(sheet, i));
   });
   const words = near.map((i) => wordAt(sheet, i) ?? '');
   const flat = words.some((word) => FLAT_WORDS.includes(word));
   return flat || (recording && words.length > 0) ? near : [];
-}
-
-function readState(sheet: Sheet): GaugeAsk['state'] {
-  const index = sheet.tokens.findIndex((_, i) => isFree(sheet, i) && STATE_WORDS[wordAt(sheet, i) ?? ''] !== undefined);
-  if (index >= 0) {
-    claim(sheet, 'state', index);
-    return STATE_WORDS[wordAt(sheet, index) ?? ''];
-  }
-  const straightOff = sheet.tokens.findIndex(
-    (_, i) => wordAt(sheet, i) === 'straight' && wordAt(sheet, i + 1) === 'off',
-  );
-  if (straightOff < 0) return undefined;
-  claim(sheet, 'state', straightOff, straightOff + 1);
-  return 'hanging';
 }
 
 function readForm(sheet: Sheet): GaugeAsk['form'] {

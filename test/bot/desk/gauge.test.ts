@@ -58,6 +58,21 @@ describe('a measured piece', () => {
     expect(await measured()).toHaveLength(2);
   });
 
+  test('read in two states is one piece, kept, named and taken back as one', async () => {
+    await open.say(MEDIUM);
+    const before = await measured();
+    const answer = await open.say('60 rows were 12 1/2 hanging and now 12 rested');
+    expect(answer.card.lead).toBe('Recorded: 60 rows in 12 1/2 in hanging, then 60 rows in 12 in, rested');
+    expect(answer.card.facts).toContainEqual({ label: 'How sure', text: expect.stringContaining('2 pieces') });
+    const readings = (await measured()).slice(1) as { swatch: string; state: string }[];
+    expect(readings.map(({ state }) => state)).toEqual(['hanging', 'rested']);
+    expect(new Set(readings.map(({ swatch }) => swatch)).size).toBe(1);
+    await open.say('undo');
+    expect(await measured()).toEqual(before);
+    await open.say('put it back');
+    expect(await measured()).toHaveLength(3);
+  });
+
   test('joins the machine and yarn used last, and says so', async () => {
     await open.say(`${MEDIUM} in the grey medium yarn`);
     const answer = await open.say('60 rows in 12 in');

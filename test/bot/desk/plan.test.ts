@@ -32,7 +32,10 @@ test.each(['my gauge on the 46', 'my gauge for the medium yarn', 'show gauge for
   '"%s" looks the gauge up and leaves the plan alone',
   async (words) => {
     await open.say('pouch 11 in wide');
-    expect(replyOf(await open.say(words), 'gauges').gauges.length).toBe(1);
+    const { subject, planId } = await open.conversation();
+    const { exchanges } = await open.say(words);
+    expect(exchanges.map(({ request }) => request.kind)).toEqual(['show_gauge']);
+    expect(await open.conversation()).toMatchObject({ subject, planId });
   },
 );
 
@@ -64,10 +67,29 @@ describe('a follow-up', () => {
     });
   });
 
-  test('to a closure takes the width away, and to a width the closure', async () => {
+  test('to a closure takes the width away, and to a width keeps the closure that was bought', async () => {
     await open.say(POUCH);
     expect(Object.keys((await plan('with a 9 in zip')).ask.values)).toEqual(['closure']);
-    expect(Object.keys((await plan('make it 12 wide')).ask.values)).toEqual(['width']);
+    const { ask, plan: made } = await plan('make it 12 wide');
+    expect(Object.keys(ask.values)).toEqual(['closure', 'width']);
+    expect(made.notions[0]).toMatchObject({ id: 'closure', say: { parts: expect.anything() } });
+    expect(Object.keys((await plan('no zip')).ask.values)).toEqual(['width']);
+  });
+
+  test('to a width that the closure does not fit is refused by both names, and each way out is a change', async () => {
+    const before = await plan('pouch with a 9 in zip');
+    const refused = await open.say('make it 10.5 to 11');
+    expect(codesOf(refused)).toEqual(['closure_too_long']);
+    expect(refused.card.lead).toBe('A closure of 9 in does not fit 10 1/2 to 11 in');
+    expect(refused.card.offers).toHaveLength(2);
+    const shorter = await open.press(1);
+    expect(replyOf(shorter, 'plan').ask.values).toMatchObject({
+      closure: { mm: expect.closeTo(203.2, 6) },
+      width: { loMm: expect.closeTo(266.7, 6), hiMm: expect.closeTo(279.4, 6) },
+    });
+    expect(shorter.card.body[0]).toBe('Changed: closure, 8 in; width, 10.5 to 11 in.');
+    await open.say('undo');
+    expect((await open.conversation()).planId).toBe(before.planId);
   });
 
   test('of both at once is checked together', async () => {
@@ -77,12 +99,28 @@ describe('a follow-up', () => {
 
   test('"make it 12" keeps the half-width last stated', async () => {
     await open.say('pouch 10 1/2 to 11 in wide');
-    const { ask } = await plan('make it 12');
+    const answer = await open.say('make it 12');
+    expect(answer.card.body[0]).toBe('Changed: width, 12 in, give or take 1/4 in.');
+    const { ask } = replyOf(answer, 'plan');
     expect(ask.values.width).toMatchObject({
       is: 'window',
       loMm: expect.closeTo(298.45, 6),
       hiMm: expect.closeTo(311.15, 6),
     });
+  });
+
+  test.each([
+    ['make it 10½ to 11"', 'width, 10½ to 11"'],
+    ['make it 28', 'width, 28 in'],
+    ['make it 28 cm', 'width, 28 cm'],
+    ['make it 11 in ± 1/8', 'width, 11 in ± 1/8'],
+    ['no rings', 'ring, none'],
+    ['two of them', 'how many, 2'],
+    ['on the 48', 'machine, the 48'],
+    ['by friday', 'the day, by friday'],
+  ])('"%s" is echoed as "%s"', async (text, changed) => {
+    await open.say(POUCH);
+    expect((await open.say(text)).card.body[0]).toBe(`Changed: ${changed}.`);
   });
 
   test.each<[string, object]>([
@@ -161,11 +199,68 @@ describe('a plan', () => {
     await other.close();
   });
 
-  test('by a day says so, and a day that is over is left out', async () => {
-    const answer = await open.say('pouch 11 in wide by 5 december');
-    expect(answer.card.body.join(' ')).toContain('Ready by Saturday 5 December 2026 (you said "by 5 december").');
-    const over = await open.say('pouch 11 in wide by 11 may 2020');
-    expect(over.card.facts.at(-1)).toEqual({ label: 'Left out', text: 'I could not use "by 11 may 2020".' });
+  test.each([
+    ['by 5 december', 'Ready by Saturday 5 December 2026 (you said "by 5 december").'],
+    [
+      'for saturday',
+      'Ready by Friday 13 November 2026, the day before Saturday 14 November (you said "for saturday").',
+    ],
+  ])('%s says when it must be ready, and what was said', async (due, line) => {
+    expect((await open.say(`pouch 11 in wide ${due}`)).card.body).toContain(line);
+  });
+
+  test.each([
+    ['by 11 may 2020', 'I could not use "by 11 may 2020".'],
+    ['by 31 november', 'I could not use "31 November (it has 30 days)".'],
+    ['by smarch 12th', 'I could not use "smarch", "12th".'],
+  ])('names the day in "%s" as left out', async (due, text) => {
+    for (const request of [`pouch 11 in wide ${due}`, `pouch 9 in wide with a 12 in zip ${due}`]) {
+      const { card } = await open.say(request);
+      expect(card.facts.at(-1)).toEqual({ label: 'Left out', text });
+    }
+  });
+
+  test.each([
+    ['pouch 10.5 to 11 in wide', '10.5 and 11 in wide'],
+    ['pouch 10½-11" wide', '10½ and 11 in wide'],
+    ['pouch 272 to 281 mm wide', '272 and 281 mm wide'],
+    ['pouch 27,2 to 28,1 cm wide', '27,2 and 28,1 cm wide'],
+    ['pouch 28 cm wide', '27.5 and 28.5 cm wide'],
+    ['pouch 11 wide', '10 3/4 and 11 1/4 in wide'],
+    ['pouch ten to eleven inches wide', '10 and 11 in wide'],
+  ])('"%s" has its limits as they were typed, or in the unit typed: %s', async (text, limits) => {
+    expect((await open.say(text)).card.facts[0]?.text).toContain(`to end between ${limits}.`);
+  });
+
+  test('leads with the unit of its own sizes, and so does a follow-up to it', async () => {
+    expect((await open.say('pouch 28 cm wide')).card.body[0]).toMatch(/^Pouch: about 28 cm wide/);
+    expect((await open.say('two of them')).card.body[1]).toMatch(/^Pouch: about 28 cm wide/);
+    expect((await open.say(POUCH)).card.body[0]).toMatch(/^Pouch: about 11 in wide/);
+  });
+
+  test.each([
+    ['pouch 22 in around', '22 in around read as 11 in flat'],
+    ['pouch at least 11 in wide', 'at least 11 in read as 11 to 11 1/4 in'],
+    ['pouch 11 by 6.5', '11 and 6.5 read in inches'],
+  ])('"%s" says what was made of the words', async (text, read) => {
+    expect(assumed(await open.say(text))).toContain(read);
+  });
+});
+
+test('a refusal says what it made of the words', async () => {
+  const { card } = await open.say('tube 20 in around and 22 long');
+  expect(card.facts).toEqual([{ label: 'Assumed', text: '20 in around read as 10 in flat.' }]);
+});
+
+describe('the question for a size', () => {
+  test('says what it sets, and what would do instead', async () => {
+    expect((await open.say('pouch')).card.body[0]).toBe(
+      'That sets the rows; nothing else can. You can tell me the closure instead.',
+    );
+    await open.say('panel');
+    expect((await open.say('12 in')).card.body[0]).toBe(
+      'That sets the needles; rows cannot change it. You can tell me the number of needles instead.',
+    );
   });
 });
 

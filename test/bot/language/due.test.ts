@@ -33,11 +33,21 @@ describe('a date after by, due or until is that day; after for, on or before the
     ['on the 48 by friday', '2026-11-13'],
     ['by friday 12 pouches', '2026-11-13'],
     ['by dec 5 12 of them', '2026-12-05'],
+    ['for the winter market on dec 12', '2026-12-11'],
+    ['for our craft fair saturday', '2026-11-13'],
+    ['by christmas', '2026-12-25'],
+    ['for christmas', '2026-12-24'],
+    ['by xmas eve', '2026-12-24'],
+    ['by boxing day', '2026-12-26'],
+    ['by New Year’s Eve', '2026-12-31'],
+    ['by new year', '2027-01-01'],
+    ['by valentine', '2027-02-14'],
+    ['by Halloween', '2027-10-31'],
   ])('"%s" is %s', (words, day) => {
     const text = `pouch 11 in wide ${words}`;
     expect(hasDueCue(text)).toBe(true);
     const found = due(text);
-    expect(found).toMatchObject({ day, past: false });
+    expect(found).toMatchObject({ day });
     expect(text.slice(found?.start, found?.end)).toBe(found?.said);
   });
 });
@@ -50,11 +60,36 @@ describe('no date is read', () => {
     'pouch 11" by 6/8',
     'pouch for a 9 in zip',
     'pouch 11 in wide on the 48',
-    'pouch 11 in wide by 31 november',
     '12 pouches for 12 makers',
     '110 rows by hand',
   ])('from "%s"', (text) => {
     expect(due(text)).toBeUndefined();
+  });
+});
+
+test('an event names its own day beside the day to be ready by', () => {
+  expect(due('for saturday')).toMatchObject({ day: '2026-11-13', event: '2026-11-14' });
+  expect(due('by saturday')).not.toHaveProperty('event');
+});
+
+describe('a day that its month does not have is named with the reason', () => {
+  test.each([
+    ['for 31 november', '31 November (it has 30 days)'],
+    ['by nov 31st', '31 November (it has 30 days)'],
+    ['by the 30th of february', '30 February (it has 28 days)'],
+    ['by 29 feb', '29 February (it has 28 days)'],
+    ['by 31 sept 2027', '31 September (it has 30 days)'],
+    ['by 2026-04-31', '31 April (it has 30 days)'],
+  ])('%s: %s', (words, unusable) => {
+    const text = `pouch 11 in wide ${words}`;
+    expect(hasDueCue(text)).toBe(true);
+    const { meanings, trace } = read(text, { ...PLAIN, due });
+    expect(meanings).toMatchObject([{ kind: 'plan', ask: { values: { width: { mm: 279.4 } }, due: undefined } }]);
+    expect(trace.leftover).toEqual([unusable]);
+  });
+
+  test('in a leap year February has 29', () => {
+    expect(due('by 29 february 2028')).toMatchObject({ day: '2028-02-29' });
   });
 });
 
@@ -66,8 +101,8 @@ test('a text of many cues is read in sane time', () => {
 
 test('what day it is depends on the zone of the maker', () => {
   const late = Date.parse('2026-11-09T23:30:00Z');
-  expect(dueReader(late, 'Europe/Berlin')('by tomorrow')?.day).toBe('2026-11-11');
-  expect(dueReader(late, 'America/New_York')('by tomorrow')?.day).toBe('2026-11-10');
+  expect(dueReader(late, 'Europe/Berlin')('by tomorrow')).toMatchObject({ day: '2026-11-11' });
+  expect(dueReader(late, 'America/New_York')('by tomorrow')).toMatchObject({ day: '2026-11-10' });
 });
 
 describe('in a request', () => {

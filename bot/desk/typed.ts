@@ -1,0 +1,81 @@
+import { length, MM_PER, mmPer, quantityAt, range, say, type Units, type Words } from '../../core/index.js';
+import { inFigures } from '../language/number-words.js';
+import type { Value } from '../request.js';
+
+/** The quantity that a maker's words begin with. */
+const quantityIn = (said: string) => quantityAt(inFigures(said).text, 0);
+
+/** The size that was typed, in mm: twice the value that lies flat, the middle of a window. */
+function typedMm(value: Value): number | undefined {
+  const twice = value.given?.includes('around') ? 2 : 1;
+  if (value.is === 'length') return twice * value.mm;
+  return value.is === 'window' ? (twice * (value.loMm + value.hiMm)) / 2 : undefined;
+}
+
+const READ_IN = ['mm', 'cm', 'in'] as const;
+
+/** The unit a size was typed in, or read in when it was typed without; undefined for what has none. */
+function typedUnit(value: Value): keyof typeof MM_PER | undefined {
+  const quantity = quantityIn(value.said ?? '');
+  if (quantity === undefined) return undefined;
+  const { unit, lo, hi } = quantity;
+  if (mmPer(unit) !== undefined) return unit as keyof typeof MM_PER;
+  const mm = typedMm(value);
+  if (unit !== undefined || mm === undefined || mm <= 0) return undefined;
+  const off = (per: number): number => Math.abs(Math.log((mm * 2) / (lo + hi) / per));
+  return [...READ_IN].sort((a, b) => off(MM_PER[a]) - off(MM_PER[b]))[0];
+}
+
+/** The system in which sizes were typed, that of the field named before that of any other. */
+export function unitsTyped(values: Readonly<Record<string, Value>>, first: string): Units | undefined {
+  const { [first]: wanted, ...others } = values;
+  const [unit] = [wanted, ...Object.values(others)].flatMap((value) => (value && typedUnit(value)) ?? []);
+  return unit && (['mm', 'cm', 'm'].includes(unit) ? 'cm' : 'in');
+}
+
+/** A size as it was typed, a bare number with the unit it was read in: `at least 11 in`. */
+export function typedSize(value: Value): string {
+  const { said = '', given = [] } = value;
+  const unit = quantityIn(said)?.unit === undefined ? typedUnit(value) : undefined;
+  const bound = given.includes('at_least') ? 'at least ' : given.includes('at_most') ? 'at most ' : '';
+  return `${bound}${said}${unit === undefined ? '' : ` ${unit}`}${given.includes('around') ? ' around' : ''}`;
+}
+
+/** True when the words themselves say how far a size may be off: a range, a bound, `11 in ± 1/4`. */
+export function statesWidth({ said = '', given }: Value): boolean {
+  const quantity = quantityIn(said);
+  return given !== undefined || quantity?.lo !== quantity?.hi || quantity?.halfWidth !== undefined;
+}
+
+/** What was made of sizes that were not just what was typed: `22 in around read as 11 in flat`, `11 and 7 read in inches`. */
+export function readAs(values: readonly Value[]): Words[] {
+  const made = values.flatMap((value) => {
+    const flat = value.given?.includes('around') ? say` flat` : say``;
+    if (value.given === undefined) return [];
+    if (value.is === 'length') return [say`${typedSize(value)} read as ${length(value.mm)}${flat}`];
+    return value.is === 'window' ? [say`${typedSize(value)} read as ${range(value.loMm, value.hiMm)}${flat}`] : [];
+  });
+  const bare = READ_IN.flatMap((unit) => {
+    const read = values.filter(
+      (value) => value.given === undefined && isUnitAssumed(value) && typedUnit(value) === unit,
+    );
+    const said = [...new Set(read.map((value) => value.said))].join(' and ');
+    return said === '' ? [] : [say`${said} read in ${unit === 'in' ? 'inches' : unit}`];
+  });
+  return [...made, ...bare];
+}
+
+const isUnitAssumed = ({ assumed }: Value): boolean => assumed === 'unit' || assumed === 'field';
+
+const NUMBER = /\d+(?:[ -]\d+\/\d+|\/\d+|[.,]\d+)?\s?[½¼¾⅛⅜⅝⅞]?|[½¼¾⅛⅜⅝⅞]/g;
+
+/** Both ends of a range as they were typed, `10.5 and 11 in`; undefined for any other size. */
+export function typedLimits(value: Value): string | undefined {
+  const { said = '', given } = value;
+  const quantity = quantityIn(said);
+  const unit = typedUnit(value);
+  const [lo, hi, ...more] = said.match(NUMBER) ?? [];
+  if (value.is !== 'window' || given !== undefined || unit === undefined || hi === undefined) return undefined;
+  if (quantity === undefined || quantity.lo === quantity.hi || more.length > 0) return undefined;
+  return `${lo?.trim()} and ${hi.trim()} ${unit}`;
+}

@@ -1,0 +1,16 @@
+import type { Units } from '../core/index.js';
+import { unitsTyped } from './desk/typed.js';
+import type { Reply } from './reply.js';
+
+const UNIT =
+  /\d\s*(?<cm>(?:cms?|mms?|m)\b)|(?<cmWord>centimet|metre)|[\d½¼¾⅛⅜⅝⅞]\s*(?:["”″]|in\b|inch)|\b(?:inch|inches|ins)\b/i;
+
+/** The system of the first unit in a text. */
+export function unitsIn(text: string): Units | undefined {
+  const typed = UNIT.exec(text);
+  return typed === null ? undefined : (typed.groups?.cm ?? typed.groups?.cmWord) ? 'cm' : 'in';
+}
+
+/** The system an answer leads with when the request brings one: that of the sizes asked for, else of the message. */
+export const unitsMeant = (reply: Reply | undefined, text: string): Units | undefined =>
+  reply?.kind === 'plan' ? unitsTyped(reply.ask.values, reply.plan.landing.dimension) : unitsIn(text);
