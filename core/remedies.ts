@@ -1,7 +1,7 @@
 import type { Estimate } from './gauge/estimate.js';
 import { pairTaught } from './gauge/factors.js';
 import { chanceAfterSwatches } from './gauge/next-swatch.js';
-import { observation, RULER_MM } from './gauge/swatches.js';
+import { RULER_MM, weightOf } from './gauge/swatches.js';
 import type { Plan } from './plan.js';
 import { type Measure, rowsFor, type Window } from './sizing/rows.js';
 import { type Checkpoint, checkpoint } from './work/checkpoint.js';
@@ -45,7 +45,7 @@ const measured = (is: 'measure_hanging' | 'measure_at_rest' | 'pair', at: Checkp
 const lengthOf = ({ row, rowsInPiece }: Work): number => rowsInPiece * Math.exp(row.mu);
 
 function afterOneMore(window: Window, measure: Measure, work: Work & { row: Estimate }): number {
-  const { weight } = observation({ ...work.target, y: 0, lengthMm: lengthOf(work), errorMm: RULER_MM, day: undefined });
+  const weight = weightOf({ lengthMm: lengthOf(work), errorMm: RULER_MM });
   return chanceAfterSwatches(window, measure, work.row, weight);
 }
 

@@ -1,4 +1,4 @@
-import { sum } from './estimate.js';
+import { sum, weightedSums } from './estimate.js';
 
 /** A log pitch, its weight, and the day it was read. */
 export type Dated = { y: number; weight: number; day: number | undefined };
@@ -71,12 +71,11 @@ export function drift(readings: readonly Dated[]): Drift | undefined {
 
 /** The weighted line of y on day: its slope, Σw(t − t̄)² and Σw(y − ȳ)². */
 function line(readings: readonly (Dated & { day: number })[]) {
-  const weight = sum(readings, (r) => r.weight);
+  const { weight, mean, ss } = weightedSums(readings);
   const dayMean = sum(readings, (r) => r.weight * r.day) / weight;
-  const yMean = sum(readings, (r) => r.weight * r.y) / weight;
   const sxx = sum(readings, (r) => r.weight * (r.day - dayMean) ** 2);
-  const slope = sum(readings, (r) => r.weight * (r.day - dayMean) * (r.y - yMean)) / sxx;
-  return { slope, sxx, ss: sum(readings, (r) => r.weight * (r.y - yMean) ** 2) };
+  const slope = sum(readings, (r) => r.weight * (r.day - dayMean) * (r.y - mean)) / sxx;
+  return { slope, sxx, ss };
 }
 
 /** The share of its weight that a reading of this day keeps under an established drift. */

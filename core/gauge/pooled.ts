@@ -1,8 +1,8 @@
 import { type Drift, drift, keptWeight } from './drift.js';
-import { type Estimate, GAUGE_PRIOR, settled, sum } from './estimate.js';
+import { type Estimate, GAUGE_PRIOR, settled, sum, weightedSums } from './estimate.js';
 import { factorBetween, type StateFactors, UNPAIRED } from './factors.js';
 import type { Setting } from './measurement.js';
-import { observation, type Swatch, type SwatchReading } from './swatches.js';
+import { type Swatch, type SwatchReading, weightOf } from './swatches.js';
 
 /** One swatch as it counts towards a target setting. */
 type Converted = { y: number; weight: number; day: number | undefined };
@@ -32,29 +32,24 @@ export function pooled(
 }
 
 function converted(swatches: readonly Swatch[], target: Setting, known: StateFactors): Group[] {
-  const groups = settingsIn(swatches).map((setting) => {
-    const { delta, variance } = factorBetween(known, setting, target);
-    return { setting, delta, variance, own: variance === 0 ? 0 : known.pieceVariance, swatches: [] as Converted[] };
-  });
-  const groupOf = (reading: SwatchReading) => groups.find(({ setting }) => same(setting, reading));
+  const groups: (Group & { setting: Setting; delta: number })[] = [];
+  const groupOf = (setting: Setting) => {
+    for (const group of groups) if (same(group.setting, setting)) return group;
+    const made = { setting, ...factorBetween(known, setting, target), swatches: [] };
+    groups.push(made);
+    return made;
+  };
   for (const swatch of swatches) {
-    const reading = swatch.length === 1 ? swatch[0] : surest(swatch, (r) => groupOf(r)?.variance ?? 0);
-    const group = reading && groupOf(reading);
-    if (reading === undefined || group === undefined) continue;
-    const { y, weight } = observation(reading, group.own);
-    group.swatches.push({ y: y + group.delta, weight, day: reading.day });
+    const reading = swatch.length === 1 ? swatch[0] : surest(swatch, (r) => groupOf(r).variance);
+    if (reading === undefined) continue;
+    const { delta, variance, swatches } = groupOf(reading);
+    const weight = weightOf(reading, variance === 0 ? 0 : known.pieceVariance);
+    swatches.push({ y: reading.y + delta, weight, day: reading.day });
   }
   return groups.filter((group) => group.swatches.length > 0);
 }
 
 const same = (a: Setting, b: Setting): boolean => a.state === b.state && a.form === b.form;
-
-function settingsIn(swatches: readonly Swatch[]): Setting[] {
-  const found: Setting[] = [];
-  for (const swatch of swatches)
-    for (const reading of swatch) if (!found.some((setting) => same(setting, reading))) found.push(reading);
-  return found;
-}
 
 const surest = (swatch: Swatch, variance: (reading: SwatchReading) => number): SwatchReading | undefined =>
   swatch.reduce((best, reading) => (variance(reading) < variance(best) ? reading : best));
@@ -67,14 +62,12 @@ const forgetting = (groups: readonly Group[], trend: Drift): Group[] =>
 
 function estimateOf(groups: readonly Group[], forgets: boolean): Estimate {
   const means = groups.map(({ variance, swatches }) => {
-    const weight = sum(swatches, (s) => s.weight);
-    const mean = sum(swatches, (s) => s.weight * s.y) / weight;
-    const within = sum(swatches, (s) => s.weight * (s.y - mean) ** 2);
-    return { mean, within, weight: variance === 0 ? weight : 1 / (1 / weight + variance / GAUGE_PRIOR.tau0 ** 2) };
+    const { weight, mean, ss } = weightedSums(swatches);
+    const together = variance === 0 ? weight : 1 / (1 / weight + variance / GAUGE_PRIOR.tau0 ** 2);
+    return { y: mean, within: ss, weight: together };
   });
-  const weight = sum(means, (g) => g.weight);
-  const mu = sum(means, (g) => g.weight * g.mean) / weight;
-  const ss = sum(means, (g) => g.within + g.weight * (g.mean - mu) ** 2);
+  const { weight, mean: mu, ss: between } = weightedSums(means);
+  const ss = sum(means, (g) => g.within) + between;
   const pieces = sum(groups, (g) => g.swatches.length);
   const counted = forgets ? effective(groups) : pieces;
   return settled({ mu, ss, weight, nu: GAUGE_PRIOR.nu0 + counted - 1, pieces }, GAUGE_PRIOR);

@@ -1,4 +1,3 @@
-import type { Observation } from './estimate.js';
 import { GAUGE_PRIOR } from './estimate.js';
 import type { Count, Measurement, Setting } from './measurement.js';
 
@@ -83,9 +82,8 @@ export const rulerVariance = ({ errorMm, lengthMm }: Pick<SwatchReading, 'errorM
   (errorMm / lengthMm) ** 2;
 
 /**
- * The observation a reading makes, weighted by how long it was measured over: w = 1/(1 + (u/(x·tau0))²).
+ * What a reading weighs against a perfectly measured piece, by how long it was measured over: w = 1/(1 + (u/(x·tau0))²).
  * @param extraVariance variance in logs added to the ruler's, for a reading converted from another state
  */
-export function observation(reading: SwatchReading, extraVariance = 0): Observation {
-  return { y: reading.y, weight: 1 / (1 + (rulerVariance(reading) + extraVariance) / GAUGE_PRIOR.tau0 ** 2) };
-}
+export const weightOf = (reading: Pick<SwatchReading, 'errorMm' | 'lengthMm'>, extraVariance = 0): number =>
+  1 / (1 + (rulerVariance(reading) + extraVariance) / GAUGE_PRIOR.tau0 ** 2);

@@ -33,9 +33,14 @@ export function checkpoint(
   if (latest === undefined || first > latest) return undefined;
   const chanceAt = (row: number): number =>
     expectedChance(window, measure, work.rowsInPiece, spreadAfter(work, readings, row, state));
-  const best = chanceAt(latest);
-  let row = first;
-  while (row < latest && chanceAt(row) < best - GIVEN_UP) row += STEP_ROWS;
+  const enough = chanceAt(latest) - GIVEN_UP;
+  // The chance rises from row to row, so that halving the rows left finds the first.
+  let [from, row] = [first, latest];
+  while (from < row) {
+    const middle = from + Math.floor((row - from) / (2 * STEP_ROWS)) * STEP_ROWS;
+    if (chanceAt(middle) < enough) from = middle + STEP_ROWS;
+    else row = middle;
+  }
   return { row, chance: chanceAt(row) };
 }
 

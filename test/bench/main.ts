@@ -7,6 +7,8 @@ import { silentLog } from '../../bot/surroundings.js';
 import { taken } from '../../bot/turn.js';
 import { type Measurement, type Plan, pieceById, plan, printed, type Words } from '../../core/index.js';
 import { landingChance } from '../../core/sizing/rows.js';
+import { corrected } from '../../core/work/correction.js';
+import { hanging, workOf } from '../core/work/samples.js';
 
 const swatch = (i: number): Measurement => ({
   swatch: `${i}`,
@@ -50,10 +52,15 @@ function microseconds(calls: number, one: (i: number) => number): number {
 const [single, many] = [swatches(1), swatches(1000)];
 const made = planned(single);
 const row = { mu: Math.log(5.08), s2: 0.0009, nu: 4, weight: 0.99, sd: 0.0425, pieces: 1 };
+const window = { loMm: 266.7, hiMm: 279.4 };
 const ring = { share: 1 / 2, extra: 1, fixedMm: 0 };
 
-const chance = microseconds(20_000, (i) => landingChance({ loMm: 266.7, hiMm: 279.4 }, ring, 100 + (i % 15), row));
+const onMachine = workOf(row);
+const inWork = { readings: [hanging(50, 262), hanging(80, 418)], stopAt: 106, knitted: 80 };
+
+const chance = microseconds(20_000, (i) => landingChance(window, ring, 100 + (i % 15), row));
 const one = microseconds(2_000, () => planned(single).rows);
+const correction = microseconds(2_000, () => corrected(window, ring, onMachine, inWork).stop.rows);
 const thousand = microseconds(50, () => planned(many).rows);
 const printing = microseconds(2_000, () => printedPlan(made));
 
@@ -95,6 +102,7 @@ const lines: [string, number, string][] = [
   ['one landing chance', chance, ''],
   ['a plan from 1 measurement', one, `${(one / chance).toFixed(0)} landing chances`],
   ['fit of 1,000 measurements and a plan', thousand, `${((thousand - one) / 999).toFixed(2)} µs a measurement`],
+  ['a correction by two readings', correction, ''],
   ['a turn, its plan stored durably', p50 * 1000, `99th percentile ${p99.toFixed(1)} ms`],
   ['printing of a plan', printing, `${(printing / one).toFixed(2)} of making it`],
 ];

@@ -1,6 +1,6 @@
-import { type Estimate, estimate } from '../../core/gauge/estimate.js';
+import { type Estimate, estimate, type Observation } from '../../core/gauge/estimate.js';
 import type { Count, Measurement } from '../../core/gauge/measurement.js';
-import { bySwatch, observation, type Swatch, swatches } from '../../core/gauge/swatches.js';
+import { bySwatch, type Swatch, type SwatchReading, swatches, weightOf } from '../../core/gauge/swatches.js';
 import type { Given } from '../../core/given.js';
 import type { Piece } from '../../core/piece.js';
 import { type Plan, type PlanInput, plan } from '../../core/plan.js';
@@ -28,8 +28,11 @@ export const EVEN = [tube('even', 100, 500, { stitches: read(24, 180) })];
 /** What was read of each swatch along its rows. */
 export const rowsIn = (measurements: readonly Measurement[]): Swatch[] => swatches(bySwatch(measurements), 'rows');
 
+/** What a reading in the setting asked for counts as. */
+export const observed = (reading: SwatchReading): Observation => ({ y: reading.y, weight: weightOf(reading) });
+
 const fitted = (measurements: readonly Measurement[]): Estimate => {
-  const found = estimate(rowsIn(measurements).flatMap((swatch) => swatch.map((r) => observation(r))));
+  const found = estimate(rowsIn(measurements).flatMap((swatch) => swatch.map(observed)));
   if (found === undefined) throw new Error('nothing to estimate from');
   return found;
 };

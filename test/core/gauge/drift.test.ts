@@ -2,14 +2,13 @@ import { describe, expect, test } from 'vitest';
 import { type Dated, drift, keptWeight } from '../../../core/gauge/drift.js';
 import type { Setting } from '../../../core/gauge/measurement.js';
 import { pooled } from '../../../core/gauge/pooled.js';
-import { observation } from '../../../core/gauge/swatches.js';
-import { rowsIn, tube } from '../samples.js';
+import { observed, rowsIn, tube } from '../samples.js';
 
 /** Sixty rows a week for ten weeks, by a maker who tightens up; invented. */
 const WEEKLY_MM = [304.8, 307.0, 303.5, 301.0, 302.2, 297.5, 298.0, 294.2, 295.0, 291.4];
 const weekly = (lengths: readonly number[]) => lengths.map((mm, i) => tube(`${i}`, 60, mm, { day: 7 * i }));
 const dated = (lengths: readonly number[]): Dated[] =>
-  rowsIn(weekly(lengths)).flatMap((s) => s.map((r) => ({ ...observation(r), day: r.day })));
+  rowsIn(weekly(lengths)).flatMap((s) => s.map((r) => ({ ...observed(r), day: r.day })));
 const RESTED: Setting = { state: 'rested', form: 'tube' };
 
 const found = (lengths: readonly number[]) => {

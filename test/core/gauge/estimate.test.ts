@@ -1,12 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { estimate, GAUGE_PRIOR, widened } from '../../../core/gauge/estimate.js';
-import { observation } from '../../../core/gauge/swatches.js';
-import { ONE_SWATCH, rowsIn, THREE_SWATCHES, tube } from '../samples.js';
+import { ONE_SWATCH, observed, rowsIn, THREE_SWATCHES, tube } from '../samples.js';
 
 const identical = (howMany: number, rows: number, overMm: number) =>
   estimate(
     rowsIn(Array.from({ length: howMany }, (_, i) => tube(`${i}`, rows, overMm))).flatMap((swatch) =>
-      swatch.map((r) => observation(r)),
+      swatch.map(observed),
     ),
   );
 const exact = (...ys: number[]) => ys.map((y) => ({ y, weight: 1 }));

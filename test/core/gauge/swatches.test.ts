@@ -1,10 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { observation } from '../../../core/gauge/swatches.js';
+import { weightOf } from '../../../core/gauge/swatches.js';
 import { read, rowsIn, tube } from '../samples.js';
 
 const rowsOf = (...measurements: ReturnType<typeof tube>[]) => rowsIn(measurements).flat();
-const weights = (...measurements: ReturnType<typeof tube>[]) =>
-  rowsOf(...measurements).map((r) => observation(r).weight);
+const weights = (...measurements: ReturnType<typeof tube>[]) => rowsOf(...measurements).map((r) => weightOf(r));
 
 // Weights worked by hand from w = 1/(1 + (u/(0.03·x))²), u = 1.6 mm.
 describe('a swatch', () => {
@@ -21,8 +20,8 @@ describe('a swatch', () => {
   test('converted from another state weighs less by the variance that brings', () => {
     const [reading] = rowsOf(tube('hung', 59, 300));
     if (reading === undefined) throw new Error('no reading');
-    expect(observation(reading).weight).toBeCloseTo(0.96936, 5);
-    expect(observation(reading, 0.01 ** 2).weight).toBeCloseTo(0.87511, 5);
+    expect(weightOf(reading)).toBeCloseTo(0.96936, 5);
+    expect(weightOf(reading, 0.01 ** 2)).toBeCloseTo(0.87511, 5);
   });
 
   test('read in three places is still one observation, as if read over √(Σx²)', () => {

@@ -1,43 +1,10 @@
-import { type Estimate, estimate } from '../../core/gauge/estimate.js';
 import { tQuantile } from '../../core/stats/student-t.js';
 import { type PublishedRow, publishedRows } from './rows.js';
-
-const NIST_T = 'NIST/SEMATECH e-Handbook of Statistical Methods, section 1.3.6.7.2, critical values of Student’s t';
-const UPPER_POINTS: readonly (readonly [nu: number, t: number])[] = [
-  [1, 12.706],
-  [2, 4.303],
-  [3, 3.182],
-  [4, 2.776],
-  [5, 2.571],
-  [9, 2.262],
-  [14, 2.145],
-  [29, 2.045],
-];
-
-const quantiles = UPPER_POINTS.map(
-  ([nu, t]): PublishedRow => ({
-    claim: `t of .975 is ${t}`,
-    inputs: { degreesOfFreedom: nu },
-    got: () => tQuantile(0.975, nu),
-    expected: t,
-    tolerance: { within: 0.0005, unit: 'standard deviations', because: 'the table prints three decimals' },
-    source: NIST_T,
-  }),
-);
-
-/** Without prior scatter the estimate is the textbook one; every observation weighs the same. */
-function textbook(sample: readonly number[]): Estimate {
-  const found = estimate(
-    sample.map((y) => ({ y, weight: 1 })),
-    { nu0: 0, tau0: 0.03 },
-  );
-  if (found === undefined) throw new Error('no estimate');
-  return found;
-}
+import { meanDeviation, textbook } from './textbook.js';
 
 const meanBound = (sample: readonly number[], side: -1 | 1) => (): number => {
-  const { mu, s2, weight, nu } = textbook(sample);
-  return mu + side * tQuantile(0.975, nu) * Math.sqrt(s2 / weight);
+  const found = textbook(sample);
+  return found.mu + side * tQuantile(0.975, found.nu) * meanDeviation(found);
 };
 const nextBound = (pitchesMm: readonly number[], side: -1 | 1) => (): number => {
   const { mu, sd, nu } = textbook(pitchesMm.map(Math.log));
@@ -108,5 +75,4 @@ const intervals: PublishedRow[] = [
   },
 ];
 
-publishedRows('Student t quantiles', 8, quantiles);
 publishedRows('intervals', 6, intervals);
