@@ -22,6 +22,7 @@ export type { PlannedSize } from './planned-size.js';
 export type { FieldName, Offer, Outcome, Problem } from './problems.js';
 export { type Remedy, remedies } from './remedies.js';
 export type { Window } from './sizing/rows.js';
+export { unusualFor, YARN_WEIGHTS, yarnWeightNamed } from './tables/yarn-weights.js';
 export * from './units/print.js';
 export * from './units/quantity.js';
 export { MM_PER, mmOf, otherUnits, type Units } from './units/units.js';

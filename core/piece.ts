@@ -98,7 +98,9 @@ export type Made<A extends Asks> = {
   rows: number;
   rowsInPiece: number;
   row: Spacing;
+  /** Height of a row at rest, and as the work hangs on the machine, in mm. */
   rowMm: number;
+  hangingRowMm: number;
   stitchMm: number | undefined;
   /** Yarn in one stitch, in mm; undefined until the stitch width is known. */
   loopMm: number | undefined;

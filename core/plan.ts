@@ -12,7 +12,7 @@ import { type Measure, type RowChoice, rowsFor, type Window } from './sizing/row
 import { length, say, type Words } from './words.js';
 import { type Checkpoint, checkpoint } from './work/checkpoint.js';
 import { type Correction, corrected, type InHand } from './work/correction.js';
-import type { Work } from './work/pitch.js';
+import { factorOf, type Work } from './work/pitch.js';
 import { loopLengthMm } from './yarn/loop.js';
 import { type YarnNeed, yarnNeed } from './yarn/need.js';
 
@@ -77,34 +77,17 @@ export function plan(input: PlanInput): Outcome<Plan> {
   const asked = checked(piece, input.values);
   if (!asked.ok) return asked;
   const known = evidence(input.measurements, input.inYarn);
-  const gaugeFor = onDemand((form: Layout['form']) => gaugeIn(form, known, input));
-  if (gaugeFor('round').row === undefined) return refused({ code: 'no_row_gauge' });
+  const gauges = { round: gaugeIn('round', known, input), flat: gaugeIn('flat', known, input) };
+  if (gauges.round.row === undefined) return refused({ code: 'no_row_gauge' });
 
   const layouts = piece.layouts(asked.value.asked, {
     needles: input.needles,
-    stitchMm: {
-      get round() {
-        return stitchOf(gaugeFor('round'));
-      },
-      get flat() {
-        return stitchOf(gaugeFor('flat'));
-      },
-    },
+    stitchMm: { round: stitchOf(gauges.round), flat: stitchOf(gauges.flat) },
   });
   if (!layouts.ok) return layouts;
   const layout = layouts.value[0];
   if (layout === undefined) throw new Error(`${piece.id} offers no layout`);
-  return laidOut(input, asked.value, layout, gaugeFor(layout.form), known);
-}
-
-/** Computes each answer once, and only when it is asked for. */
-function onDemand<K, V>(of: (key: K) => V): (key: K) => V {
-  const known = new Map<K, V>();
-  return (key) => {
-    const value = known.get(key) ?? of(key);
-    known.set(key, value);
-    return value;
-  };
+  return laidOut(input, asked.value, layout, gauges[layout.form], known);
 }
 
 /** Two machines may differ in the same yarn by about this share. From memory. */
@@ -150,7 +133,7 @@ function laidOut(
 
   const measureAt = toMeasure(solved.window, solved, onMachine, work);
   const pitch = work?.pitch ?? row;
-  const made = settledCounts({ asked, layout, needles, landing, row: pitch, stitch, measureAt });
+  const made = settledCounts({ asked, layout, needles, landing, row: pitch, stitch, measureAt, onMachine });
   const steps = piece.steps(made);
   return done({
     piece: piece.id,
@@ -202,9 +185,11 @@ function settledCounts(parts: {
   row: Spacing;
   stitch: Gauge['stitch'];
   measureAt: Checkpoint | undefined;
+  onMachine: Work;
 }): Made<Asks> {
-  const { asked, layout, needles, landing, row, stitch, measureAt } = parts;
+  const { asked, layout, needles, landing, row, stitch, measureAt, onMachine } = parts;
   const rowMm = spacingMm(row);
+  const hangingRowMm = rowMm * Math.exp(-factorOf(onMachine, 'hanging').delta);
   const stitchMm = stitch && spacingMm(stitch);
   return {
     asked,
@@ -214,6 +199,7 @@ function settledCounts(parts: {
     rowsInPiece: landing.rowsInPiece,
     row,
     rowMm,
+    hangingRowMm,
     stitchMm,
     loopMm: stitchMm && loopLengthMm(stitchMm, rowMm, FINISHED),
     measureAtRow: measureAt?.row,

@@ -48,7 +48,7 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
     offers: reply.offers,
     foot: [gaugeName(reply.gauge)],
     steps: ask.focus.includes('steps') ? plan.steps.map(({ say }) => printed(say, printing)) : [],
-    sayings: ['steps', ...(changed.length === 0 ? [] : ['undo']), 'my gauge', ...resize(plan, printing)],
+    sayings: ['start', 'steps', ...(changed.length === 0 ? [] : ['undo']), 'my gauge', ...resize(plan, printing)],
   });
 }
 
@@ -74,7 +74,7 @@ function resize(plan: Plan, { units }: Printing): string[] {
   return [`make it ${units === 'cm' ? Math.round(mm / 10) : Math.round(mm / 25.4)} ${units}`];
 }
 
-function sizeLine(plan: Plan, printing: Printing): string {
+export function sizeLine(plan: Plan, printing: Printing): string {
   const known = plan.sizes.flatMap((size) =>
     size.expectedMm === undefined ? [] : [{ ...size, expectedMm: size.expectedMm }],
   );
@@ -88,7 +88,7 @@ function sizeLine(plan: Plan, printing: Printing): string {
   const waiting = plan.sizes
     .filter(({ expectedMm }) => expectedMm === undefined)
     .map(({ label }) => label.toLowerCase());
-  const graft = plan.graftRows === 1 ? ` The graft makes row ${plan.rows + 1}.` : '';
+  const graft = plan.steps.some(({ id }) => id === 'graft') ? ` The graft makes row ${plan.rows + 1}.` : '';
   const wait =
     waiting.length === 0
       ? ''
@@ -111,7 +111,7 @@ function chanceText(plan: Plan, values: PlanAsk['values'], { units }: Printing):
 }
 
 /** The limits of a size as they were typed; those worked out from it in the unit of what was typed. */
-function between(window: Window, value: Value | undefined, units: Units): string {
+export function between(window: Window, value: Value | undefined, units: Units): string {
   const { loMm, hiMm } = window;
   const asTyped = value?.is === 'window' && value.loMm === loMm && value.hiMm === hiMm ? typedLimits(value) : undefined;
   const own = value === undefined ? undefined : unitsTyped({ value }, 'value');

@@ -31,13 +31,12 @@ export function ringGraftSteps(made: Fabric): Step[] {
   const { needles, rows } = made;
   const pairs = needles ?? 0;
   const howMany = needles === undefined ? say`every pair of stitches` : say`${count(needles, 'pair')} of stitches`;
-  const half = needles === undefined ? say`the needle opposite` : say`needle ${Math.floor(needles / 2) + 1}`;
   return [
     {
       id: 'turn_for_graft',
       driver: 'turn_for_graft',
       count: 1,
-      say: say`Run one contrast thread up the stitches of needle 1 and one up those of ${half}. Lay the ends together, needle 1 to needle 1; the threads must run without a twist.`,
+      say: say`Turn the side you graft from outside and draw the tube straight. Lay the ends together, needle 1 to needle 1; the two contrast threads must run without a twist.`,
     },
     {
       id: 'graft',
@@ -50,6 +49,36 @@ export function ringGraftSteps(made: Fabric): Step[] {
       driver: 'take_out_waste',
       count: 2 * WASTE_ROWS,
       say: say`Take out both strips of waste yarn (${2 * WASTE_ROWS} rows), weave in the ends inside, graft the last ${LAST_PAIRS} pairs and fasten.`,
+    },
+  ];
+}
+
+/** The tail that will shut one end flat, or its length in widths of the fabric. */
+export function shutTail({ needles, loopMm }: Fabric): Tail {
+  if (needles === undefined || loopMm === undefined)
+    return { lengthMm: undefined, say: say`a tail ${GRAFT_WIDTHS} times as long as the tube is wide` };
+  const lengthMm = graftTailMm(Math.ceil(needles / 2), loopMm);
+  return { lengthMm, say: say`a tail of ${tail(lengthMm)} to shut the end with` };
+}
+
+/** Ends of a tube shut flat, front grafted to back: each makes half a row in either layer. */
+export function shutSteps({ needles }: Fabric, ends: 1 | 2): Step[] {
+  const pairs = Math.ceil((needles ?? 0) / 2);
+  const howMany = needles === undefined ? say`front to back` : say`${count(pairs, 'pair')}, front to back`;
+  const odd = needles !== undefined && needles % 2 === 1 ? say` Take the last two loops as one.` : say``;
+  const where = ends === 2 ? say`each end` : say`the last end`;
+  return [
+    {
+      id: 'shut',
+      driver: 'graft',
+      count: ends * pairs,
+      say: say`Fold ${where} flat on the two threads and graft ${howMany}, with its tail, at the tension of a row; it makes half a row of each layer.${odd}`,
+    },
+    {
+      id: 'take_out_waste',
+      driver: 'take_out_waste',
+      count: ends * WASTE_ROWS,
+      say: say`Take out the waste yarn there (${ends * WASTE_ROWS} rows).`,
     },
   ];
 }

@@ -5,9 +5,9 @@ import { LOOSE_TAIL_MM } from './tails.js';
 /** Rows of waste yarn before and after the piece. Common practice, no source: about five. */
 export const WASTE_ROWS = 5;
 /** A counter is checked against a marker tied every so many rows. Common practice. */
-export const MARKER_ROWS = 10;
+const MARKER_ROWS = 10;
 
-type Counts = Pick<Made<never>, 'needles' | 'rows' | 'rowMm' | 'measureAtRow'>;
+type Counts = Pick<Made<never>, 'needles' | 'rows' | 'hangingRowMm' | 'measureAtRow'>;
 
 const stitches = (rows: number, needles: number | undefined) => (needles === undefined ? 0 : rows * needles);
 
@@ -20,8 +20,15 @@ const onNeedles = (needles: number | undefined): Words =>
 const tailYarn = (left: Tail) =>
   left.lengthMm === undefined ? [] : [{ role: 'main' as const, lengthMm: left.lengthMm }];
 
-/** Waste yarn on, the main yarn joined with the tail the finish will need. */
-export function startSteps(made: Counts, left: Tail): Step[] {
+/** The needle across the circle from needle 1, where a tube folds. */
+const opposite = (needles: number | undefined): Words =>
+  needles === undefined ? say`the needle opposite` : say`needle ${Math.floor(needles / 2) + 1}`;
+
+/**
+ * Waste yarn on, the main yarn joined with the tail the finish will need.
+ * @param threads whether contrast threads must mark where the tube folds, to see a twist by
+ */
+export function startSteps(made: Pick<Counts, 'needles'>, left: Tail, threads = false): Step[] {
   const waste = { role: 'waste' as const, stitches: stitches(WASTE_ROWS, made.needles) };
   return [
     {
@@ -44,6 +51,16 @@ export function startSteps(made: Counts, left: Tail): Step[] {
       yarn: tailYarn(left),
       say: say`Change to the main yarn; leave ${left.say}. Set the counter to 0.`,
     },
+    ...(threads
+      ? [
+          {
+            id: 'threads',
+            driver: 'change' as const,
+            count: 1,
+            say: say`Tie a contrast thread to the stitch of needle 1 and one to that of ${opposite(made.needles)}, and let them run up with the rows: they mark the two folds.`,
+          },
+        ]
+      : []),
   ];
 }
 
@@ -54,7 +71,7 @@ const ROUND: Manner = { crank: say``, stop: say`; stop with the yarn at needle 1
 
 /** The rows themselves, with the stop to measure on the way. */
 export function bodySteps(made: Counts, manner: Manner = ROUND): Step[] {
-  const { needles, rows, rowMm, measureAtRow } = made;
+  const { needles, rows, hangingRowMm, measureAtRow } = made;
   const knit = (id: string, n: number, words: Words): Step => {
     const knitted = stitches(n, needles);
     return { id, driver: 'crank', count: knitted, yarn: [{ role: 'main', stitches: knitted }], say: words };
@@ -68,7 +85,7 @@ export function bodySteps(made: Counts, manner: Manner = ROUND): Step[] {
       id: 'measure',
       driver: 'measure',
       count: 1,
-      say: say`Lift the weights off and measure from the first main row to the needles: at rest these rows come to about ${length(measureAtRow * rowMm)}. If yours come to more or less, stop by the length, not by the count.`,
+      say: say`Lift the weights off so that the work hangs free, and measure from the first main row to the needles: about ${length(measureAtRow * hangingRowMm)}. Tell me what it is, and stop at the row I give; on your own, stop where all the rows hang about ${length(rows * hangingRowMm)}.`,
     },
     knit('rows', rows - measureAtRow, say`Crank on to row ${rows}${manner.crank}${manner.end}.`),
   ];
@@ -101,10 +118,11 @@ export function endSteps(made: Counts, left: Tail): Step[] {
   ];
 }
 
-/** Ends woven in, tools counted, the size taken at rest. */
-export function tidySteps(ends: number, measured: string): Step[] {
+/** Ends woven in, contrast threads out, tools counted, the size taken at rest. */
+export function tidySteps(ends: number, measured: string, threads = false): Step[] {
+  const out = threads ? say` Take out the contrast threads and markers.` : say` Take out the markers.`;
   return [
-    { id: 'weave_in', driver: 'weave_in', count: ends, say: say`Weave in ${count(ends, 'end')}.` },
+    { id: 'weave_in', driver: 'weave_in', count: ends, say: say`Weave in ${count(ends, 'end')}.${out}` },
     {
       id: 'check',
       driver: 'check',

@@ -13,6 +13,7 @@ const asks = {
   width: {
     is: 'window',
     label: 'Width',
+    question: 'How wide should the panel be?',
     words: aspects.wide,
     minMm: 20,
     maxMm: 1500,
@@ -102,7 +103,10 @@ export const flatPanel = piece({
   needs: [['length'], ['width', 'needles']],
   example: 'a flat panel 8 in wide and 12 in long',
   layouts,
-  assumes: ({ asked }) => (asked.seam === 'free' ? [say`free edges, which curl inward a little`] : []),
+  assumes: ({ asked, rows }) => [
+    ...(asked.seam === 'free' ? [say`free edges, which curl inward a little`] : []),
+    ...(rows % 2 === 0 ? [] : [say`${rows} rows, which end away from the side they began; an even count ends there`]),
+  ],
   notions: () => [],
   steps: (made) => {
     const side = made.rows % 2 === 0 ? say`the side it began on` : say`the side away from its start`;

@@ -157,13 +157,13 @@ export const pouch = piece({
     const widthMm = (made.rowsInPiece * made.rowMm) / 2;
     const closureMm = closureOf(made);
     return [
-      ...startSteps(made, graftTail(made)),
+      ...startSteps(made, graftTail(made), true),
       ...bodySteps(made),
       ...endSteps(made, seamTail(widthMm)),
       ...ringGraftSteps(made),
       ...foldSeamSteps(made.rowsInPiece),
       ...(closureMm === undefined ? [] : closureSteps(made, widthMm, closureMm, made.asked.ring)),
-      ...tidySteps(6, 'width'),
+      ...tidySteps(6, 'width', true),
     ];
   },
   traits: (made) => (closureOf(made) === undefined ? [] : ['small_parts']),

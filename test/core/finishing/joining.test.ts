@@ -14,8 +14,8 @@ describe('grafting a ring', () => {
     expect(text(graft?.say)).toContain('The graft makes row 107.');
   });
 
-  test('marks the needle opposite the first, so that a twist shows', () => {
-    expect(text(steps[0]?.say)).toContain('those of needle 24.');
+  test('begins with the ends laid together so that a twist shows', () => {
+    expect(text(steps[0]?.say)).toContain('the two contrast threads must run without a twist');
   });
 
   test('takes out the waste of both ends', () => {
@@ -24,7 +24,7 @@ describe('grafting a ring', () => {
 
   test('without known needles goes by the fabric instead', () => {
     const bare = { needles: undefined, rows: 106, loopMm: undefined };
-    expect(text(ringGraftSteps(bare)[0]?.say)).toContain('the needle opposite');
+    expect(text(ringGraftSteps(bare)[1]?.say)).toContain('every pair of stitches');
     expect(graftTail(bare).lengthMm).toBeUndefined();
     expect(text(graftTail(bare).say)).toBe('a tail 4 times as long as the tube is round');
   });

@@ -3,7 +3,7 @@ import { bodySteps, endSteps, startSteps, tidySteps } from '../../../core/finish
 import { printed } from '../../../core/units/print.js';
 import { say } from '../../../core/words.js';
 
-const made = { needles: 46, rows: 106, rowMm: 5.08, measureAtRow: 50 };
+const made = { needles: 46, rows: 106, hangingRowMm: 5.08, measureAtRow: 50 };
 const tail = { lengthMm: 1445.6, say: say`a tail` };
 
 describe('the rows of a piece', () => {
@@ -15,7 +15,10 @@ describe('the rows of a piece', () => {
       ['rows', 56 * 46],
     ]);
     // 50 rows of 5.08 mm are 254 mm.
-    expect(steps.map((s) => printed(s.say, { units: 'in' }))[1]).toContain('come to about 10 in');
+    const words = printed(steps[1]?.say ?? say``, { units: 'in' });
+    expect(words).toContain('to the needles: about 10 in');
+    // 106 rows of 5.08 mm are 538.5 mm.
+    expect(words).toContain('all the rows hang about 21 1/4 in');
   });
 
   test('too few to measure are cranked at one go', () => {
@@ -24,6 +27,23 @@ describe('the rows of a piece', () => {
 
   test('are counted as nothing while the needles are not known', () => {
     expect(bodySteps({ ...made, needles: undefined }).map((s) => s.count)).toEqual([0, 1, 0]);
+  });
+});
+
+describe('contrast threads', () => {
+  const words = (needles: number | undefined) =>
+    startSteps({ needles }, tail, true).map((s) => printed(s.say, { units: 'in' }));
+
+  test('mark needle 1 and the needle opposite where the counter is set to 0, and come out at the end', () => {
+    expect(words(46).at(-1)).toContain('one to that of needle 24');
+    expect(words(undefined).at(-1)).toContain('the needle opposite');
+    expect(printed(tidySteps(6, 'width', true)[0]?.say ?? say``, { units: 'in' })).toContain(
+      'Take out the contrast threads',
+    );
+  });
+
+  test('are left out where nothing is folded', () => {
+    expect(startSteps(made, tail).map((s) => s.id)).not.toContain('threads');
   });
 });
 

@@ -35,3 +35,38 @@ describe('the ends of a tube', () => {
     expect(castOff('live')).toBeUndefined();
   });
 });
+
+describe('a tube whose ends are shut flat', () => {
+  const shut = (id: string) => planOf(plainTube, { length: between(545, 575), ends: { is: 'choice', id } });
+
+  // √(545·575)/5.08 = 110.197: of 109.5 and 110.5 rows the nearer in logs, since 12143 > 109.5·110.5 = 12099.75.
+  test('at one end is half a row longer than it is cranked', () => {
+    const made = shut('one_shut');
+    expect([made.rows, made.graftRows]).toEqual([110, 0.5]);
+    expect(made.sizes[0]?.expectedMm).toBeCloseTo(110.5 * 5.08, 9);
+  });
+
+  test('at both is a row longer, grafted in two halves', () => {
+    const made = shut('shut');
+    expect([made.rows, made.graftRows]).toEqual([109, 1]);
+    expect(made.sizes[0]?.expectedMm).toBeCloseTo(558.8, 9);
+    expect(made.steps.find((s) => s.id === 'shut')?.count).toBe(46);
+    expect(made.steps.find((s) => s.id === 'take_out_waste')?.count).toBe(10);
+  });
+
+  // (46/2)·26.823·1.05 + 150 = 797.8 mm.
+  test('leaves a tail of half the needles for each shut end', () => {
+    const tails = (id: string) =>
+      shut(id)
+        .steps.flatMap((s) => s.yarn ?? [])
+        .flatMap((y) => y.lengthMm ?? []);
+    expect(tails('shut')).toEqual([expect.closeTo(797.8, 1), expect.closeTo(797.8, 1)]);
+    expect(tails('one_shut')).toEqual([150, expect.closeTo(797.8, 1)]);
+    expect(tails('live')).toEqual([150, 150]);
+  });
+
+  test('on an odd number of needles takes two loops as one', () => {
+    const made = planOf(plainTube, { length: mm(558.8), ends: { is: 'choice', id: 'shut' } }, { needles: 45 });
+    expect(made.steps.find((s) => s.id === 'shut')?.count).toBe(46);
+  });
+});
