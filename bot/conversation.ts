@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { Effect } from './effect.js';
 import { PlanAsk, Request } from './request.js';
 
 /** How many changes, and how many cards with buttons, a talk remembers. */
@@ -24,7 +25,14 @@ const named = {
 
 /** A change that a talk made: what undo walks back and redo puts back. */
 export const Change = z.discriminatedUnion('kind', [
-  z.object({ kind: z.literal('measurement'), ids: z.array(z.string()), ...named }),
+  /** `request`: what was asked, to be done again when a figure of it is put right. `replaced`: what it then stood for. */
+  z.object({
+    kind: z.literal('stored'),
+    effects: z.array(Effect),
+    request: Request.optional(),
+    replaced: z.array(Effect).optional(),
+    ...named,
+  }),
   z.object({ kind: z.literal('units'), id: z.string(), before: z.string().optional(), ...named }),
   /** `other`: the plan in hand on the far side of the change, before it or, once it is taken back, after it. */
   z.object({ kind: z.literal('plan'), other: InHand, ...named }),
@@ -35,6 +43,8 @@ export type Change = z.infer<typeof Change>;
 export const Conversation = z.object({
   v: z.literal(1).default(1),
   ...InHand.shape,
+  /** The work that counts and readings in this talk are about. */
+  workId: z.string().optional(),
   /** What cards offered, by turn. `named` ones were numbered in words, so that "the first" can pick them. */
   offered: z
     .array(z.object({ turn: z.string(), named: z.boolean(), choices: z.array(Request) }))
@@ -65,6 +75,10 @@ export const withChange = (talk: Conversation, change: Made): Conversation => ({
   ...talk,
   changes: [...talk.changes.filter(({ undone }) => !undone), { ...change, undone: false }].slice(-REMEMBERED),
 });
+
+/** The talk with what a request stored among its changes, in the words that taking it back will use. */
+export const withStored = (talk: Conversation, said: string, effects: Effect[], request?: Request): Conversation =>
+  withChange(talk, { kind: 'stored', effects, said, request });
 
 /** What an edit of the plan replaces, to be kept for undo. */
 export const inHand = ({ subject, planId, pending }: z.infer<typeof InHand>): z.infer<typeof InHand> => ({

@@ -1,9 +1,9 @@
-import type { Gauge, Offer, Plan, Problem, Words } from '../core/index.js';
-import type { PlanAsk, Request } from './request.js';
-import type { Machine, Yarn } from './store/ports.js';
+import type { Gauge, Offer, Plan, Problem, Reading, Remedy, Verdict, Words } from '../core/index.js';
+import type { Counter, PlanAsk, Request, Value } from './request.js';
+import type { Machine, StoredMeasurement, Yarn } from './store/ports.js';
 
 /** The gauge behind an answer, by the maker's own names. */
-export type GaugeUsed = { machine: Machine; yarn: Yarn; gauge: Gauge };
+export type GaugeUsed = { machine: Machine; yarn: Yarn; tension: string; gauge: Gauge };
 
 /** A way on: a whole request behind a button, and the words that do the same. */
 export type Offered = { button: string; request: Request; say?: string; spoken?: string; primary?: boolean };
@@ -16,11 +16,28 @@ export type BotProblem =
   | { code: 'count_outside'; label: string; given: number; min: number; max: number }
   | { code: 'count_not_whole'; label: string; given: number }
   | { code: 'spacing_outside'; label: 'row' | 'stitch'; givenMm: number; minMm: number; maxMm: number }
+  | { code: 'not_a_weight'; label: string; said: string }
+  | { code: 'day_ahead'; said: string }
+  | { code: 'before_yarn'; said: string; yarn: string; since: number }
+  | { code: 'no_work' }
+  | { code: 'nothing_to_correct'; said: string }
+  | { code: 'no_such_piece'; said: string; pieces: readonly string[] }
   | { code: 'nothing_measured' }
   | { code: 'nothing_to_undo'; redo: boolean }
   | { code: 'no_plan_yet' };
 
 export type AnyProblem = Problem | BotProblem;
+
+/** Work in hand as it stands. `measureAt` is a row still ahead at which measuring pays. */
+export type WorkShown = {
+  id: string;
+  label: string;
+  machine: Machine;
+  rows: number;
+  stopAt: number;
+  soFarMm: number | undefined;
+  measureAt: number | undefined;
+};
 
 export type Reply = { offers: readonly Offered[] } & (
   | {
@@ -36,12 +53,56 @@ export type Reply = { offers: readonly Offered[] } & (
   | {
       kind: 'gauge';
       recorded: Words;
+      /** What it puts right, as it was said. */
+      insteadOf?: string | undefined;
+      /** What stands out: an unusual gauge for its yarn, a change between two states. */
+      notes: readonly Words[];
       gauge: GaugeUsed;
       assumed: readonly Words[];
       /** How the last plan fares with it: rows and chance before and after. */
       buys?: { label: string; rows: number; was: number | undefined; now: number } | undefined;
     }
   | { kind: 'gauges'; gauges: readonly GaugeUsed[] }
+  | { kind: 'pieces'; gauge: GaugeUsed; measurements: readonly StoredMeasurement[] }
+  | { kind: 'helps'; plan: Plan; ask: PlanAsk; remedies: readonly Remedy[] }
+  | {
+      kind: 'work';
+      became: 'started' | 'counted' | 'settled' | 'shown' | 'stop_set' | 'given_up';
+      work: WorkShown;
+      notes: readonly Words[];
+    }
+  | {
+      kind: 'counts';
+      work: WorkShown;
+      counts: readonly Counter[];
+      /** The length that weighed them, and in which state it was read. */
+      length: Value | undefined;
+      state: Reading['state'];
+      verdict: Verdict | undefined;
+    }
+  | {
+      /** The plan of the work, corrected: its `rows` is the stop row. */
+      kind: 'correction';
+      plan: Plan;
+      ask: PlanAsk;
+      machine: Machine;
+      stopBefore: number;
+      read: { said: string; stateAssumed: boolean; reading: Reading };
+    }
+  | {
+      kind: 'finished';
+      label: string;
+      machine: Machine;
+      rows: number;
+      rowsAssumed: boolean;
+      stateAssumed: boolean;
+      size: { said: string; mm: number; adjective: string; landing: Plan['landing'] } | undefined;
+      massG: number | undefined;
+      /** Whether its readings on the way and its finished size make a pair of states. */
+      paired: boolean;
+      was: { rows: number; chance: number } | undefined;
+      next: { rows: number; chance: number } | undefined;
+    }
   | { kind: 'steps'; plan: Plan; rowsBefore: number | undefined }
   | {
       kind: 'question';

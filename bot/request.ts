@@ -28,6 +28,8 @@ export const Bench = z.object({
   machine: z.string().optional(),
   needles: z.number().optional(),
   yarn: z.string().optional(),
+  /** The tension setting, as the machine marks it. */
+  tension: z.string().optional(),
 });
 export type Bench = z.infer<typeof Bench>;
 
@@ -63,6 +65,16 @@ const State = z.enum(['hanging', 'rested', 'washed']);
 export const StateReading = z.object({ rows: Tension, state: State });
 export type StateReading = z.infer<typeof StateReading>;
 
+const PastDay = z.object({ day: z.string(), said: z.string() });
+
+/** Yarn by its category in the standard yarn weight system, its count in tex, and the ISO day its lot came. */
+const YarnFacts = z.object({
+  category: z.number().optional(),
+  tex: z.number().optional(),
+  since: PastDay.optional(),
+  said: z.string(),
+});
+
 export const GaugeAsk = z.object({
   on: Bench.default({}),
   /** As last measured; see `earlier`. */
@@ -74,10 +86,27 @@ export const GaugeAsk = z.object({
   /** The same object in the states before: readings of one swatch. */
   earlier: z.array(StateReading).optional(),
   form: z.enum(['tube', 'panel']).optional(),
+  /** Another reading of the swatch recorded last. */
+  same: z.boolean().optional(),
+  mass: Value.optional(),
+  /** Yarn drawn out of this many stitches, and its length. */
+  unravelled: z.object({ stitches: z.number(), over: Value }).optional(),
+  /** What is known of the yarn: its category in the standard yarn weight system, its count. */
+  weight: YarnFacts.optional(),
+  /** The ISO day it was measured, when that is not today. */
+  day: PastDay.optional(),
+  note: z.string().max(200).optional(),
   /** Set when the maker has said that an unusual figure is right. */
   confirmed: z.boolean().optional(),
 });
 export type GaugeAsk = z.infer<typeof GaugeAsk>;
+
+/** Which work in hand: the one a button names, that on the machine named, else the one of this talk. */
+const which = { workId: z.string().optional(), on: Bench.optional() };
+
+/** A counter of rows and what it shows. */
+export const Counter = z.object({ name: z.string(), rows: z.number() });
+export type Counter = z.infer<typeof Counter>;
 
 /** What a maker wants, whole: every door, button and form ends in one of these. */
 export const Request = z.discriminatedUnion('kind', [
@@ -85,6 +114,50 @@ export const Request = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('plan'), ask: PlanAsk, follows: z.boolean().optional() }),
   z.object({ kind: z.literal('record_gauge'), gauge: GaugeAsk }),
   z.object({ kind: z.literal('show_gauge'), on: Bench.default({}) }),
+  z.object({ kind: z.literal('show_pieces'), on: Bench.default({}) }),
+  z.object({ kind: z.literal('what_helps') }),
+  /** The value that replaces one of the last record: its length, its rows. */
+  z.object({ kind: z.literal('correct'), value: Value, was: z.number().optional() }),
+  /** Takes back the measurement that these words name. */
+  z.object({ kind: z.literal('take_back'), said: z.string() }),
+  z.object({ kind: z.literal('start'), planId: z.string().optional() }),
+  /** `settles`: the maker chose between counts that disagreed. */
+  z.object({
+    kind: z.literal('tally'),
+    by: z.number().optional(),
+    to: z.number().optional(),
+    settles: z.boolean().optional(),
+    ...which,
+  }),
+  z.object({
+    kind: z.literal('lost_count'),
+    counts: z.array(Counter).max(2).default([]),
+    length: Value.optional(),
+    state: State.optional(),
+    ...which,
+  }),
+  z.object({
+    kind: z.literal('reading'),
+    row: z.number().optional(),
+    length: Value,
+    state: State.optional(),
+    confirmed: z.boolean().optional(),
+    ...which,
+  }),
+  z.object({ kind: z.literal('set_stop'), rows: z.number(), ...which }),
+  /** `unmeasured`: done, and to be measured later. */
+  z.object({
+    kind: z.literal('finish'),
+    sizes: z.array(z.object({ id: z.string().optional(), value: Value })).default([]),
+    rows: z.number().optional(),
+    mass: Value.optional(),
+    state: State.optional(),
+    confirmed: z.boolean().optional(),
+    unmeasured: z.boolean().optional(),
+    ...which,
+  }),
+  z.object({ kind: z.literal('give_up'), ...which }),
+  z.object({ kind: z.literal('where'), ...which }),
   z.object({ kind: z.literal('steps'), planId: z.string().optional() }),
   z.object({ kind: z.literal('set_units'), units: z.enum(['cm', 'in']) }),
   z.object({ kind: z.literal('undo'), redo: z.boolean().default(false) }),

@@ -176,12 +176,24 @@ async function contextOf(
     units: maker.units,
     machines: names((p) => p.machine.name.toLowerCase()),
     yarns: names((p) => p.yarn.name.toLowerCase()),
+    inHand: await workInHand(bound, maker, talk),
     subjectPiece: waiting?.piece ?? talk.subject?.piece,
     holes: talk.pending?.holes ?? [],
     held: waiting?.words,
     command: turn.command,
     due,
   };
+}
+
+/** The work that bare counts and lengths of this talk are about. */
+async function workInHand(bound: Bound, maker: Maker, talk: Conversation): Promise<Context['inHand']> {
+  const open = await bound.works.open(maker.id);
+  const work = open.find(({ id }) => id === talk.workId) ?? open[0];
+  const plan = work && (await bound.plans.get(work.planId, maker.id));
+  if (work === undefined || plan === undefined) return undefined;
+  const { request } = talk.pending ?? {};
+  const counts = request?.kind === 'lost_count' ? request.counts.map(({ rows }) => rows) : undefined;
+  return { piece: plan.piece, rows: work.rows, stopAt: work.stopAt, counts };
 }
 
 const textOf = ({ input }: Turn): string => ('text' in input ? input.text : '');

@@ -94,8 +94,15 @@ function filled(value: Value, talk: Conversation, units: Units | undefined): Req
     const needles = Number.parseFloat(value.said ?? '');
     return { kind: 'record_gauge', gauge: { ...request.gauge, on: { ...request.gauge.on, needles } } };
   }
+  const figure = inUnits(value, units);
+  if (request.kind === 'reading' && hole === 'row' && isCount(value))
+    return { ...request, row: Number.parseFloat(value.said ?? '') };
+  if (request.kind === 'lost_count' && hole === 'length') return { ...request, length: figure };
+  if (request.kind === 'finish' && hole === 'size') return { ...request, sizes: [{ value: figure }] };
   return { kind: 'unread', why: 'nothing', words: value.said ?? '' };
 }
+
+const isCount = (value: Value): boolean => value.is === 'bare' || value.is === 'count' || value.assumed !== undefined;
 
 function picked(pick: Meaning & { kind: 'pick' }, talk: Conversation): Request {
   const offer =

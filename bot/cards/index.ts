@@ -2,10 +2,15 @@ import type { Printing } from '../../core/index.js';
 import { printed } from '../../core/index.js';
 import type { Reply, ReplyOf } from '../reply.js';
 import { type Card, plainCard } from './card.js';
+import { correctionCard } from './correction.js';
+import { finishedCard } from './finished.js';
 import { gaugeCard, gaugesCard } from './gauge.js';
+import { helpsCard } from './helps.js';
 import { LIMITS, shortened } from './limits.js';
+import { piecesCard } from './pieces.js';
 import { planCard, planInBrief, stepsCard } from './plan.js';
 import { answerCard, helpCard, problemCard, questionCard } from './talk.js';
+import { countsCard, workCard } from './work.js';
 
 export type { Card } from './card.js';
 
@@ -28,6 +33,12 @@ const cards: Cards = {
   plan: planCard,
   gauge: gaugeCard,
   gauges: gaugesCard,
+  pieces: piecesCard,
+  helps: helpsCard,
+  work: workCard,
+  counts: countsCard,
+  correction: correctionCard,
+  finished: finishedCard,
   steps: stepsCard,
   question: questionCard,
   problem: (reply, printing, { stored }) => problemCard(reply, printing, stored),

@@ -16,7 +16,7 @@ export const changedLine = (changed: readonly Words[], printing: Printing): stri
 
 /** The gauge behind an answer, for the small print. */
 export const gaugeName = (used: GaugeUsed): string =>
-  `Gauge: ${benchName(used.machine, used.yarn)}, ${counted(used.gauge.pieces, 'piece')}`;
+  `Gauge: ${benchName(used.machine, used.yarn, used.tension)}, ${counted(used.gauge.pieces, 'piece')}`;
 
 /** Rows and stitches to 10 cm or 4 in, in one system; `no stitches yet` where none were measured. */
 export function rates({ gauge }: GaugeUsed, units: Printing['units']): { rows?: string; stitches?: string } {
@@ -32,6 +32,14 @@ export const surenessOf = ({ gauge }: GaugeUsed): string => {
   const estimate = gauge.row ?? gauge.stitch;
   return estimate === undefined ? 'rough' : sureness(estimate);
 };
+
+const DAY_MS = 86_400_000;
+
+/** A day, counted as core counts them, as people say it: `9 November 2026`. */
+export const dayInWords = (day: number): string =>
+  new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' }).format(
+    new Date(day * DAY_MS),
+  );
 
 /** A request that can be typed as it stands: the example of the first kind of piece. */
 export const AN_EXAMPLE = pieces[0]?.example ?? 'help';

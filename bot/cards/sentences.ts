@@ -8,7 +8,7 @@ import {
   type Window,
 } from '../../core/index.js';
 import type { AnyProblem } from '../reply.js';
-import { AN_EXAMPLE, joined } from './names.js';
+import { AN_EXAMPLE, dayInWords, joined } from './names.js';
 
 /** A problem in words: what field, what was read, what is allowed, and the one next step. */
 export type Sentence = { lead: string; body: readonly string[]; sayings: readonly string[] };
@@ -105,6 +105,33 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
       return sentence(`${problem.label}: I read ${problem.said}, which is a weight`, [
         'I need a length here, in inches or centimetres. Say it again with its unit.',
       ]);
+    case 'not_a_weight':
+      return sentence(`${problem.label}: I read ${problem.said}`, [
+        'I need a weight above nothing here, in grams or ounces, such as "27 g".',
+      ]);
+    case 'day_ahead':
+      return sentence(`Measured: I read ${problem.said}, which is still to come`, [
+        'A measurement is of today or a day before. Say the day again, or leave it out.',
+      ]);
+    case 'before_yarn':
+      return sentence(
+        `Measured: I read ${problem.said}, before ${problem.yarn === '' ? 'your yarn' : problem.yarn} was yours`,
+        [`That lot came on ${dayInWords(problem.since)}. Say another day, or give the older lot a name of its own.`],
+      );
+    case 'no_work':
+      return sentence('Nothing is on the machine', ['Plan a piece and say "start"; then I count its rows.'], ['start']);
+    case 'nothing_to_correct':
+      return sentence(`I have nothing that ${problem.said} could put right`, [
+        'A correction replaces a figure of the last measurement. Say the whole measurement again.',
+      ]);
+    case 'no_such_piece':
+      return sentence(
+        problem.said === '' ? 'Nothing is measured there yet' : `No measurement of yours has ${problem.said}`,
+        problem.pieces.length === 0
+          ? ['Measure a piece and tell me.']
+          : [`The last were: ${problem.pieces.join('; ')}.`],
+        ['my gauge'],
+      );
     case 'length_not_positive':
       return sentence(`${problem.label}: I read ${problem.said}`, [
         'It must be more than nothing. Measure it again, and say it with its unit.',

@@ -18,9 +18,15 @@ const machineWith = (needles: number, profiles: readonly Profile[]): string =>
 
 export const yarnMeant = (on: Bench, profiles: readonly Profile[]): string => on.yarn ?? profiles[0]?.yarn.name ?? '';
 
+/** The tension setting meant: as named, else the one used last on that machine in that yarn. */
+export function tensionMeant(on: Bench, machine: string, yarn: string, profiles: readonly Profile[]): string {
+  const last = profiles.find((p) => key(p.machine.name) === key(machine) && key(p.yarn.name) === key(yarn));
+  return on.tension ?? last?.tension ?? '';
+}
+
 type BenchMeant = {
   machine: { name: string; needles: number | undefined };
-  /** Where its gauge may be found, best first: on the machine itself, then on others in the same yarn. */
+  /** Where its gauge may be found, best first: on the machine itself, then on others in the same yarn and tension. */
   profiles: readonly Profile[];
 };
 
@@ -29,7 +35,11 @@ export function benchMeant(on: Bench, profiles: readonly Profile[]): BenchMeant 
   const machine = machineMeant(on, profiles);
   const onIt = (profile: Profile): boolean => key(profile.machine.name) === key(machine.name);
   const yarn = on.yarn ?? profiles.find(onIt)?.yarn.name;
-  const ofYarn = profiles.filter((p) => yarn === undefined || key(p.yarn.name) === key(yarn));
+  const ofYarn = profiles.filter(
+    (p) =>
+      (yarn === undefined || key(p.yarn.name) === key(yarn)) &&
+      (on.tension === undefined || key(p.tension) === key(on.tension)),
+  );
   return { machine, profiles: [...ofYarn.filter(onIt), ...ofYarn.filter((p) => !onIt(p))] };
 }
 

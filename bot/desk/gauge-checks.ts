@@ -7,14 +7,19 @@ type Range = { min: number; max: number };
 /** Needles of a hand-cranked circular machine, the largest included. From memory. */
 const NEEDLES: Range = { min: 3, max: 400 };
 /** Rows or stitches in one measured piece. */
-const COUNTED: Range = { min: 0.5, max: 20_000 };
+export const MOST_ROWS = 20_000;
+const COUNTED: Range = { min: 0.5, max: MOST_ROWS };
+const UNRAVELLED: Range = { min: 1, max: MOST_ROWS };
+/** Yarn counts that a hand-cranked machine takes, in tex, with room to spare; and the published categories. From memory. */
+const TEX: Range = { min: 5, max: 10_000 };
+const CATEGORY: Range = { min: 0, max: 7 };
 /** Row heights and stitch widths of hand-cranked knitting, from the finest to the thickest. From memory. */
 const SPACING_MM: Range = { min: 0.8, max: 40 };
 
 /** What cannot have been measured: counts out of range, a weight for a length, nothing at all. Every fault at once. */
 export function problemsOf(ask: GaugeAsk): BotProblem[] {
-  const { rows, stitches, flatWidth, on, earlier = [] } = ask;
-  const nothing = isBenchOnly(ask) && on.needles === undefined;
+  const { rows, stitches, flatWidth, on, earlier = [], mass, unravelled, weight } = ask;
+  const nothing = isBenchOnly(ask) && on.needles === undefined && weight === undefined;
   return [
     ...(nothing ? [{ code: 'nothing_measured' as const }] : []),
     ...countProblems('Rows', rows),
@@ -23,6 +28,10 @@ export function problemsOf(ask: GaugeAsk): BotProblem[] {
     ...[...earlier.map((reading) => reading.rows), rows].flatMap((read) => lengthProblems('Length', read?.over)),
     ...lengthProblems('Width', stitches?.over),
     ...lengthProblems('Flat width', flatWidth),
+    ...massProblems('Weight', mass),
+    ...lengthProblems('Unravelled yarn', unravelled?.over),
+    ...(unravelled === undefined ? [] : wholeProblems('Stitches unravelled', unravelled.stitches, UNRAVELLED)),
+    ...weightProblems(weight),
   ];
 }
 
@@ -31,8 +40,24 @@ export const needleProblems = ({ needles }: Bench): BotProblem[] =>
   needles === undefined ? [] : wholeProblems('Needles', needles, NEEDLES);
 
 /** True when a record names a machine or yarn and measures nothing. */
-export const isBenchOnly = ({ rows, stitches, flatWidth }: GaugeAsk): boolean =>
-  rows === undefined && stitches === undefined && flatWidth === undefined;
+export const isBenchOnly = ({ rows, stitches, flatWidth, mass, unravelled }: GaugeAsk): boolean =>
+  [rows, stitches, flatWidth, mass, unravelled].every((one) => one === undefined);
+
+/** A length where a weight was asked for, or one that is none. */
+export function massProblems(label: string, value: Value | undefined): BotProblem[] {
+  if (value === undefined || (value.is === 'mass' && value.g > 0)) return [];
+  return [{ code: 'not_a_weight', label, said: value.said ?? '' }];
+}
+
+function weightProblems(weight: GaugeAsk['weight']): BotProblem[] {
+  const { category, tex } = weight ?? {};
+  return [
+    ...(category === undefined ? [] : wholeProblems('Yarn category', category, CATEGORY)),
+    ...(tex === undefined || inRange(tex, TEX)
+      ? []
+      : [{ code: 'count_outside' as const, label: 'Tex', given: Math.round(tex), ...TEX }]),
+  ];
+}
 
 function countProblems(label: string, tension: Tension | undefined): BotProblem[] {
   if (tension === undefined) return [];
@@ -47,7 +72,7 @@ function wholeProblems(label: string, given: number, range: Range): BotProblem[]
 
 const inRange = (given: number, { min, max }: Range): boolean => given >= min && given <= max;
 
-function lengthProblems(label: string, value: Value | undefined): BotProblem[] {
+export function lengthProblems(label: string, value: Value | undefined): BotProblem[] {
   if (value?.is === 'mass') return [{ code: 'not_a_length', label, said: value.said ?? '' }];
   if (value?.is === 'length' && value.mm <= 0) return [{ code: 'length_not_positive', label, said: value.said ?? '' }];
   return [];

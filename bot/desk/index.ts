@@ -1,17 +1,41 @@
 import type { Request, RequestKind } from '../request.js';
+import { correctDesk } from './correct.js';
 import type { At, Desk, DeskAnswer } from './desk.js';
+import { finishDesk } from './finish.js';
+import { giveUpDesk } from './give-up.js';
+import { lostCountDesk } from './lost-count.js';
 import { planDesk } from './plan.js';
+import { readingDesk } from './reading.js';
 import { recordGaugeDesk } from './record-gauge.js';
+import { setStopDesk } from './set-stop.js';
 import { showGaugeDesk } from './show-gauge.js';
+import { showPiecesDesk } from './show-pieces.js';
+import { startDesk } from './start.js';
 import { stepsDesk } from './steps.js';
+import { takeBackDesk } from './take-back.js';
 import { dropDesk, helpDesk, setUnitsDesk, thanksDesk, unreadDesk } from './talk.js';
+import { tallyDesk } from './tally.js';
 import { undoDesk } from './undo.js';
+import { whatHelpsDesk } from './what-helps.js';
+import { whereDesk } from './where.js';
 
 /** One desk a kind of request; a kind without its desk does not compile. */
 const desks: { [K in RequestKind]: Desk<K> } = {
   plan: planDesk,
   record_gauge: recordGaugeDesk,
   show_gauge: showGaugeDesk,
+  show_pieces: showPiecesDesk,
+  what_helps: whatHelpsDesk,
+  correct: correctDesk,
+  take_back: takeBackDesk,
+  start: startDesk,
+  tally: tallyDesk,
+  lost_count: lostCountDesk,
+  reading: readingDesk,
+  set_stop: setStopDesk,
+  finish: finishDesk,
+  give_up: giveUpDesk,
+  where: whereDesk,
   steps: stepsDesk,
   set_units: setUnitsDesk,
   undo: undoDesk,

@@ -3,7 +3,7 @@ import type { GaugeAsk, Tension, Value } from '../request.js';
 import { readAs, typedSize } from './typed.js';
 
 /** A checked length in mm; a range counts as its middle. */
-function mmOfValue(value: Value): number {
+export function mmOfValue(value: Value): number {
   if (value.is === 'length') return value.mm;
   if (value.is === 'window') return (value.loMm + value.hiMm) / 2;
   throw new Error(`${value.is} is no length`);
@@ -30,8 +30,8 @@ export function measurementsOf(ask: GaugeAsk, needles: number | undefined, swatc
 const stateOf = ({ state }: GaugeAsk): Measurement['state'] => state ?? 'rested';
 
 /** Every length of a record, in the order said. */
-export const lengthsOf = ({ earlier = [], rows, stitches, flatWidth }: GaugeAsk): Value[] =>
-  [...earlier.map((reading) => reading.rows.over), rows?.over, stitches?.over, flatWidth].filter(
+export const lengthsOf = ({ earlier = [], rows, stitches, flatWidth, unravelled }: GaugeAsk): Value[] =>
+  [...earlier.map((reading) => reading.rows.over), rows?.over, stitches?.over, flatWidth, unravelled?.over].filter(
     (value) => value !== undefined,
   );
 
@@ -43,7 +43,10 @@ export function recordSaid(ask: GaugeAsk): string {
     ask.stitches && tensionSaid(ask.stitches, 'stitches'),
     ask.on.needles && `${ask.on.needles} needles`,
     ask.flatWidth && `${typedSize(ask.flatWidth)} flat`,
+    ask.mass?.said,
+    ask.unravelled && `${ask.unravelled.stitches} stitches unravelled to ${typedSize(ask.unravelled.over)}`,
     stateOf(ask),
+    ask.day?.said,
   ];
   return `${before.join('')}${parts.filter(Boolean).join(', ')}`;
 }

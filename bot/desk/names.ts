@@ -7,6 +7,8 @@ export const machineName = (machine: Pick<Machine, 'name'>): string =>
 /** Names are the same whatever their case. */
 export const sameName = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase();
 
-/** Yarn and machine together, `grey medium on the 46`; the machine alone while the yarn has no name. */
-export const benchName = (machine: Pick<Machine, 'name'>, yarn: Pick<Yarn, 'name'>): string =>
-  yarn.name === '' ? machineName(machine) : `${yarn.name} on ${machineName(machine)}`;
+/** Yarn, machine and tension together, `grey medium on the 46, tension 5`; what has no name is left out. */
+export function benchName(machine: Pick<Machine, 'name'>, yarn: Pick<Yarn, 'name'>, tension = ''): string {
+  const bench = yarn.name === '' ? machineName(machine) : `${yarn.name} on ${machineName(machine)}`;
+  return tension === '' ? bench : `${bench}, tension ${tension}`;
+}

@@ -62,6 +62,7 @@ async function planned(
   const { subject } = at.talk;
   const talk: Conversation = { ...at.talk, subject: ask, planId, pending: undefined };
   const offers: Offered[] = [
+    { button: 'Start Knitting', say: 'start', request: { kind: 'start', planId }, primary: true },
     {
       button: 'Show Steps',
       say: 'steps',
@@ -76,7 +77,7 @@ async function planned(
     plan: made,
     planId,
     ask,
-    gauge: { machine: profile.machine, yarn: profile.yarn, gauge: gauge(evidence(measurements)) },
+    gauge: { ...profile, gauge: gauge(evidence(measurements)) },
     changed: follows ? changesBetween(subject, ask) : [],
     assumed: readAs(Object.values(ask.values)),
     offers,

@@ -1,4 +1,4 @@
-import { type Measurement, type Outcome, type Piece, type Plan, plan } from '../../core/index.js';
+import { type InHand, type Measurement, type Outcome, type Piece, type Plan, plan } from '../../core/index.js';
 import type { PlanAsk, Value } from '../request.js';
 import type { Profile } from '../store/ports.js';
 import { benchMeant, isBorrowed } from './bench.js';
@@ -14,15 +14,19 @@ type Tried = {
   ask: PlanAsk;
 };
 
-/** Plans an ask on the machine and yarn it names, else on those used last. Writes nothing. */
-export async function tried(ask: PlanAsk, piece: Piece, at: At): Promise<Tried> {
+/** Plans an ask on the machine and yarn it names, else on those used last; the work in hand, corrected. Writes nothing. */
+export async function tried(ask: PlanAsk, piece: Piece, at: At, work?: InHand): Promise<Tried> {
   const meant = benchMeant(ask.on, await at.store.profiles.of(at.maker.id));
   const { profile, measurements } = await firstMeasured(meant.profiles, at);
   const needles = meant.machine.needles ?? profile?.machine.needles;
   const borrowedFrom = profile !== undefined && isBorrowed(profile, meant) ? machineName(profile.machine) : undefined;
-  const outcome = plan({ piece, values: given(ask.values), needles, measurements, borrowedFrom, pieces: ask.copies });
+  const inYarn = profile && (await at.store.measurements.inYarn(at.maker.id, profile.yarn.id));
+  const values = given(ask.values);
+  const outcome = plan({ piece, values, needles, measurements, inYarn, borrowedFrom, pieces: ask.copies, work });
   // An ask that waits for a gauge stays open to the machine that gauge will come from.
-  const on = profile === undefined ? ask.on : { machine: meant.machine.name, needles, yarn: profile.yarn.name };
+  const { tension } = ask.on;
+  const own = { machine: meant.machine.name, needles, yarn: profile?.yarn.name, ...(tension && { tension }) };
+  const on = profile === undefined ? ask.on : own;
   return { outcome, profile, measurements, ask: { ...ask, on } };
 }
 

@@ -118,3 +118,15 @@ export const needlesQuestion = (request: Request, at: At): DeskAnswer =>
     because: say`Half of them span it; that gives the width of a stitch.`,
     examples: ['46 needles', 'never mind'],
   });
+
+/** The same figures twice are more often the same piece told again; counted twice they would seem surer than they are. */
+export const sameOrNewQuestion = (request: Request, recorded: string, at: At): DeskAnswer =>
+  asked(at, request, ['confirm'], {
+    asks: say`Is this a new piece: ${recorded}?`,
+    because: say`One with the same figures is in already. Counted twice, it would make me too sure. Nothing is stored yet.`,
+    examples: ['yes', 'never mind'],
+    offers: [
+      { button: 'A New One', request },
+      { button: 'The Same Piece', request: { kind: 'drop' } },
+    ],
+  });

@@ -1,21 +1,25 @@
-import { evidence, gauge, type Measurement, pieceById, plan, say } from '../../core/index.js';
-import { withChange } from '../conversation.js';
+import { evidence, gauge, type Measurement, say } from '../../core/index.js';
+import { withStored } from '../conversation.js';
+import type { Effect } from '../effect.js';
 import { inUnits } from '../language/lengths.js';
-import type { Offered, ReplyOf } from '../reply.js';
 import type { GaugeAsk, Request, Tension } from '../request.js';
-import type { Profile, StoredMeasurement } from '../store/ports.js';
-import { machineMeant, yarnMeant } from './bench.js';
+import type { Profile, StoredMeasurement, Yarn } from '../store/ports.js';
+import { machineMeant, tensionMeant, yarnMeant } from './bench.js';
+import { dayNumber, dayOf } from './days.js';
 import { type At, type Desk, type DeskAnswer, refusal } from './desk.js';
 import { isBenchOnly, isUnusual, problemsOf, spacingProblems } from './gauge-checks.js';
-import { lengthsOf, measurementsOf, recordAssumed, recordSaid } from './measured.js';
+import { gaugeReply } from './gauge-reply.js';
+import { lengthsOf, measurementsOf, mmOfValue, recordAssumed, recordSaid } from './measured.js';
 import { machineName, sameName } from './names.js';
-import { given } from './planning.js';
-import { lengthQuestion, needlesQuestion, unitsQuestion, unusualQuestion } from './question.js';
+import { lengthQuestion, needlesQuestion, sameOrNewQuestion, unitsQuestion, unusualQuestion } from './question.js';
+import { yarnNotes } from './yarn-notes.js';
 
 /** A measured piece → the maker's gauge, and what it does for the plan in hand. */
 export const recordGaugeDesk: Desk<'record_gauge'> = async (request, at) => {
   const ask = ofPanel(withUnits(request.gauge, at));
   const problems = problemsOf(ask);
+  for (const past of [ask.day, ask.weight?.since])
+    if (past !== undefined && dayNumber(past.day) > dayOf(at)) problems.push({ code: 'day_ahead', said: past.said });
   if (problems.length > 0) return refusal(at, ...problems);
   if (isBenchOnly(ask)) return noted(ask, at);
 
@@ -24,34 +28,68 @@ export const recordGaugeDesk: Desk<'record_gauge'> = async (request, at) => {
   const question = questionAbout(ask, machine.needles, at);
   if (question !== undefined) return question;
 
-  const readings = measurementsOf(ask, machine.needles, at.newId());
+  const yarn = yarnMeant(ask.on, profiles);
+  const tension = tensionMeant(ask.on, machine.name, yarn, profiles);
+  const known = profiles.find(
+    (p) => sameName(p.machine.name, machine.name) && sameName(p.yarn.name, yarn) && sameName(p.tension, tension),
+  );
+  const before = known === undefined ? [] : await at.store.measurements.of(known.id);
+  const last = ask.same ? before.at(-1) : undefined;
+  const { since } = { ...known?.yarn, ...factsOf(ask.weight) };
+  const day = ask.day === undefined ? dayOf(at) : dayNumber(ask.day.day);
+  if (since !== undefined && day < since)
+    return refusal(at, { code: 'before_yarn', said: ask.day?.said ?? 'today', yarn, since });
+  const readings = measurementsOf(ask, machine.needles, last?.swatch ?? at.newId());
   const impossible = readings.flatMap(spacingProblems);
   if (impossible.length > 0) return refusal(at, ...impossible);
 
-  const yarn = yarnMeant(ask.on, profiles);
-  const known = profiles.find((p) => sameName(p.machine.name, machine.name) && sameName(p.yarn.name, yarn));
-  const before = known === undefined ? [] : await at.store.measurements.of(known.id);
   const said = recordSaid(ask);
-  if (ask.confirmed !== true && readings.some((reading) => isUnusual(before, reading))) {
-    return unusualQuestion({ kind: 'record_gauge', gauge: { ...ask, confirmed: true } }, said, at);
-  }
-  const profile = await at.store.profiles.opened(at.maker.id, machine, yarn, at.now);
+  const confirmed: Request = { kind: 'record_gauge', gauge: { ...ask, confirmed: true } };
+  if (ask.confirmed !== true && readings.some((reading) => isUnusual(before, reading)))
+    return unusualQuestion(confirmed, said, at);
+  if (ask.confirmed !== true && ask.same !== true && readings.every((reading) => isKnown(before, reading)))
+    return sameOrNewQuestion(confirmed, said, at);
+  const profile = await at.store.profiles.opened(at.maker.id, machine, yarn, tension, at.now);
   const sameBench = profiles[0]?.id === profile.id && Object.keys(ask.on).length === 0;
-  const stored = readings.map((one) => ({ ...one, id: at.newId(), profileId: profile.id, said, at: at.now }));
+  const rest = {
+    profileId: profile.id,
+    said,
+    at: at.now,
+    needles: machine.needles,
+    massG: ask.mass?.is === 'mass' ? ask.mass.g : undefined,
+    unravelled: ask.unravelled && {
+      stitches: ask.unravelled.stitches,
+      lengthMm: mmOfValue(inUnits(ask.unravelled.over, at.maker.units)),
+    },
+    note: ask.note ?? '',
+    day,
+    workId: '',
+    replaces: '',
+  };
+  const stored = readings.map((one) => ({ ...one, ...rest, id: at.newId() }));
   return recorded(stored, said, ask, profile, sameBench, at);
 };
 
-/** A machine is named and nothing measured on it yet: kept, and what is still needed asked for. */
+/** A machine or a yarn is named and nothing measured in it yet: kept, and what is still needed asked for. */
 async function noted(ask: GaugeAsk, at: At): Promise<DeskAnswer> {
   const profiles = await at.store.profiles.of(at.maker.id);
   const machine = machineMeant(ask.on, profiles);
-  const { machine: kept } = await at.store.profiles.opened(at.maker.id, machine, yarnMeant(ask.on, profiles), at.now);
-  const lead = say`Noted: ${machineName(kept)}, ${kept.needles ?? 0} needles`;
-  const lines = [say`Now what it made: rows and their length, and a flat width.`];
-  return {
-    reply: { kind: 'answer', lead, lines, examples: ['110 rows in 22 in, 6 3/4 flat'], offers: [] },
-    talk: at.talk,
-  };
+  const yarn = yarnMeant(ask.on, profiles);
+  const tension = tensionMeant(ask.on, machine.name, yarn, profiles);
+  const kept = await at.store.profiles.opened(at.maker.id, machine, yarn, tension, at.now);
+  if (ask.weight !== undefined) await at.store.yarns.describe(kept.yarn.id, factsOf(ask.weight));
+  const { needles } = kept.machine;
+  const lead =
+    ask.weight === undefined
+      ? say`Noted: ${machineName(kept.machine)}, ${needles ?? 0} needles`
+      : say`Noted: ${kept.yarn.name === '' ? 'your yarn' : kept.yarn.name}, ${ask.weight.said}`;
+  const measured = await at.store.measurements.of(kept.id);
+  const lines =
+    measured.length > 0
+      ? yarnNotes({ ...kept.yarn, ...factsOf(ask.weight) }, gauge(evidence(measured)))
+      : [say`Now what it made: rows and their length, and a flat width.`];
+  const examples = measured.length > 0 ? ['my gauge'] : ['110 rows in 22 in, 6 3/4 flat'];
+  return { reply: { kind: 'answer', lead, lines, examples, offers: [] }, talk: at.talk };
 }
 
 async function recorded(
@@ -64,22 +102,25 @@ async function recorded(
 ): Promise<DeskAnswer> {
   const before = await at.store.measurements.of(profile.id);
   for (const reading of stored) await at.store.measurements.add(reading);
-  const after = [...before, ...stored];
-  const offers: Offered[] = [
-    { button: 'Undo', say: 'undo', spoken: 'Take this measurement back', request: { kind: 'undo', redo: false } },
-    { button: 'My Gauge', say: 'my gauge', request: { kind: 'show_gauge', on: {} } },
-  ];
-  const reply: ReplyOf<'gauge'> = {
-    kind: 'gauge',
-    recorded: say`${said}`,
-    gauge: { machine: profile.machine, yarn: profile.yarn, gauge: gauge(evidence(after)) },
-    assumed: recordAssumed(ask, sameBench),
-    buys: bought(at, before, after, profile),
-    offers,
-  };
-  const change = { kind: 'measurement' as const, ids: stored.map(({ id }) => id), said };
+  if (ask.weight !== undefined) await at.store.yarns.describe(profile.yarn.id, factsOf(ask.weight));
+  const described = { ...profile, yarn: { ...profile.yarn, ...factsOf(ask.weight) } };
+  const assumed = recordAssumed(ask, sameBench);
+  const reply = await gaugeReply(at, described, before, { recorded: say`${said}`, assumed });
+  const effects = stored.map(({ id }): Effect => ({ did: 'measured', id }));
+  const on = { ...ask.on, machine: profile.machine.name, yarn: profile.yarn.name, tension: profile.tension };
+  const request: Request = { kind: 'record_gauge', gauge: { ...ask, on } };
   // The turn resumes what waited; a plan that still lacks something asks again.
-  return { reply, talk: withChange({ ...at.talk, pending: undefined }, change) };
+  return { reply, talk: withStored({ ...at.talk, pending: undefined }, said, effects, request) };
+}
+
+/** What was said of the yarn, as it is kept. */
+function factsOf(weight: GaugeAsk['weight']): Partial<Pick<Yarn, 'category' | 'tex' | 'since'>> {
+  const { category, tex, since } = weight ?? {};
+  return {
+    ...(category !== undefined && { category }),
+    ...(tex !== undefined && { tex }),
+    ...(since !== undefined && { since: dayNumber(since.day) }),
+  };
 }
 
 /** The needles of a panel are its stitches; they say nothing of the machine's. */
@@ -100,6 +141,7 @@ function withUnits(ask: GaugeAsk, at: At): GaugeAsk {
     earlier: ask.earlier?.map(({ rows, state }) => ({ rows: counted(rows) ?? rows, state })),
     stitches: counted(ask.stitches),
     flatWidth: ask.flatWidth && inUnits(ask.flatWidth, units),
+    unravelled: ask.unravelled && { ...ask.unravelled, over: inUnits(ask.unravelled.over, units) },
   };
 }
 
@@ -112,27 +154,11 @@ function questionAbout(ask: GaugeAsk, needles: number | undefined, at: At): Desk
   return ask.flatWidth !== undefined && needles === undefined ? needlesQuestion(request, at) : undefined;
 }
 
-/** How the plan in hand fares with the new gauge, against the old. */
-function bought(
-  at: At,
-  before: readonly Measurement[],
-  after: readonly Measurement[],
-  profile: Profile,
-): ReplyOf<'gauge'>['buys'] {
-  const { subject, pending } = at.talk;
-  const piece = pieceById(subject?.piece ?? '');
-  if (subject === undefined || piece === undefined || pending?.request.kind === 'plan') return undefined;
-  if (!sameName(subject.on.machine ?? '', profile.machine.name)) return undefined;
-  const landing = (measurements: readonly Measurement[]) => {
-    const outcome = plan({
-      piece,
-      values: given(subject.values),
-      needles: profile.machine.needles,
-      measurements,
-      pieces: 1,
-    });
-    return outcome.ok ? { rows: outcome.value.rows, chance: outcome.value.landing.chance } : undefined;
-  };
-  const now = landing(after);
-  return now && { label: piece.label.toLowerCase(), rows: now.rows, was: landing(before)?.chance, now: now.chance };
-}
+/** True for a reading that stands in the gauge already, figure for figure. */
+const isKnown = (before: readonly Measurement[], reading: Measurement): boolean =>
+  reading.rows !== undefined &&
+  before.some(
+    (one) =>
+      one.state === reading.state &&
+      JSON.stringify([one.rows, one.stitches]) === JSON.stringify([reading.rows, reading.stitches]),
+  );

@@ -21,7 +21,7 @@ export const showGaugeDesk: Desk<'show_gauge'> = async (request, at) => {
   if (measured.length === 0) return { reply: gaugeQuestion(request, at).reply, talk: at.talk };
   const gauges = measured.filter((profile) => isOn(profile, on));
   if (gauges.length > 0) return { reply: { kind: 'gauges', gauges, offers: [] }, talk: at.talk };
-  const known = measured.map(({ machine, yarn }) => benchName(machine, yarn));
+  const known = measured.map(({ machine, yarn, tension }) => benchName(machine, yarn, tension));
   const offers = [{ button: 'My Gauge', say: 'my gauge', request: { kind: 'show_gauge' as const, on: {} } }];
   return {
     reply: {
@@ -42,7 +42,7 @@ function whereabouts({ machine, needles, yarn }: Bench): string {
 }
 
 /** True for the machine of this name or this many needles, in the yarn named. */
-function isOn({ machine, yarn }: Profile, on: Bench): boolean {
+export function isOn({ machine, yarn }: Profile, on: Bench): boolean {
   const isNamed = on.machine !== undefined && sameName(machine.name, on.machine);
   const hasNeedles = on.needles !== undefined && machine.needles === on.needles;
   const isAny = on.machine === undefined && on.needles === undefined;

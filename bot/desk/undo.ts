@@ -1,9 +1,12 @@
 import { count, evidence, gauge, pieceById, say, type Words } from '../../core/index.js';
 import { type Change, type Conversation, inHand } from '../conversation.js';
+import type { Effect } from '../effect.js';
 import { askInWords } from './changes.js';
 import { type At, type Desk, refusal } from './desk.js';
+import { putBack, takenBack } from './effects.js';
 import { benchName } from './names.js';
 import { tried } from './planning.js';
+import { workMeant } from './work-meant.js';
 
 /** The last change of this talk taken back, or the last one taken back put in again. */
 export const undoDesk: Desk<'undo'> = async ({ redo }, at) => {
@@ -14,7 +17,8 @@ export const undoDesk: Desk<'undo'> = async ({ redo }, at) => {
   await applied(change, redo, at);
   const edit = change.kind === 'plan' ? { turned: { other: inHand(at.talk) }, plan: inHand(change.other) } : undefined;
   const turned = { ...change, ...edit?.turned, undone: !redo };
-  const talk: Conversation = { ...at.talk, ...edit?.plan, changes: changes.with(index, turned) };
+  const workId = workAfter(change, redo, at.talk.workId);
+  const talk: Conversation = { ...at.talk, ...edit?.plan, workId, changes: changes.with(index, turned) };
   const lead = redo ? say`Back: ${change.said}` : say`Taken back: ${change.said}`;
   const lines = await standing(change, { ...at, talk });
   const offers = redo
@@ -23,13 +27,18 @@ export const undoDesk: Desk<'undo'> = async ({ redo }, at) => {
   return { reply: { kind: 'answer', lead, lines, examples: [], offers }, talk };
 };
 
+/** The work of the talk once a start or an end of it is taken back or put in again. */
+function workAfter(change: Change, redo: boolean, now: string | undefined): string | undefined {
+  const effects = change.kind === 'stored' ? change.effects : [];
+  const edge = effects.find((effect) => effect.did === 'started' || effect.did === 'ended');
+  if (edge === undefined) return now;
+  return (edge.did === 'started') === redo ? edge.workId : undefined;
+}
+
 async function applied(change: Change, redo: boolean, at: At): Promise<void> {
   switch (change.kind) {
-    case 'measurement':
-      for (const id of change.ids) {
-        await (redo ? at.store.measurements.restore(id) : at.store.measurements.withdraw(id, at.now));
-      }
-      return;
+    case 'stored':
+      return swapped(change, redo, at);
     case 'units': {
       const units = redo ? change.id : change.before;
       return at.store.makers.setUnits(at.maker.id, units === 'cm' || units === 'in' ? units : undefined);
@@ -39,16 +48,33 @@ async function applied(change: Change, redo: boolean, at: At): Promise<void> {
   }
 }
 
+/** What a correction stored and what it stood for change places. */
+async function swapped({ effects, replaced = [] }: Change & { kind: 'stored' }, redo: boolean, at: At): Promise<void> {
+  const [out, back] = redo ? [replaced, effects] : [effects, replaced];
+  await takenBack(out, at.store, at.now);
+  await putBack(back, at.store, at.now);
+}
+
 /** How things stand now, in a line. */
 async function standing(change: Change, at: At): Promise<Words[]> {
   switch (change.kind) {
-    case 'measurement':
-      return remaining(change.ids[0] ?? '', at);
+    case 'stored':
+      return afterwards(change.effects, at);
     case 'units':
       return [];
     case 'plan':
       return planInHand(at);
   }
+}
+
+/** What is left of the gauge that was touched, else where the work stands. */
+async function afterwards(effects: readonly Effect[], at: At): Promise<Words[]> {
+  const measured = effects.find((effect) => effect.did === 'measured' || effect.did === 'withdrew');
+  const gauge = measured === undefined ? [] : await remaining(measured.id, at);
+  const touched = effects.flatMap((effect) => ('workId' in effect ? [effect.workId] : []));
+  const workId = touched[0] ?? at.talk.workId;
+  const meant = workId === undefined ? undefined : await workMeant({ workId }, at);
+  return meant === undefined ? gauge : [...gauge, say`Your tally: row ${meant.work.rows} of ${meant.work.stopAt}.`];
 }
 
 async function remaining(measurementId: string, at: At): Promise<Words[]> {

@@ -10,6 +10,8 @@ export type Context = {
   yarns: readonly string[];
   /** The piece of the plan a follow-up would change. */
   subjectPiece?: string | undefined;
+  /** The work of this talk, with the counts that disagree while they do. */
+  inHand?: { piece: string; rows: number; stopAt: number; counts?: readonly number[] | undefined } | undefined;
   /** What the open question asks for, most wanted first; empty when none is open. */
   holes: readonly string[];
   /** Words of a request that waits for its piece to be named: they are read again with the answer. */

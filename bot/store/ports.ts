@@ -1,4 +1,4 @@
-import type { Measurement } from '../../core/index.js';
+import type { Measurement, Reading } from '../../core/index.js';
 import type { Conversation } from '../conversation.js';
 import type { PlanAsk } from '../request.js';
 
@@ -8,11 +8,62 @@ export type Maker = { id: string; slackUserId: string; name: string; units: Unit
 
 /** `name` is '' for the machine or yarn a maker has not named; `needles` is undefined until said. */
 export type Machine = { id: string; name: string; needles: number | undefined };
-export type Yarn = { id: string; name: string };
+export type Yarn = {
+  id: string;
+  name: string;
+  /** Its category in the standard yarn weight system, 0 to 7. */
+  category: number | undefined;
+  tex: number | undefined;
+  /** The day this lot came to the maker, as core counts days. */
+  since: number | undefined;
+};
 
-export type Profile = { id: string; machine: Machine; yarn: Yarn; usedAt: number };
+/** `tension` is the machine's setting, '' where none was said. */
+export type Profile = { id: string; machine: Machine; yarn: Yarn; tension: string; usedAt: number };
 
-export type StoredMeasurement = Measurement & { id: string; profileId: string; said: string; at: number };
+export type StoredMeasurement = Measurement & {
+  id: string;
+  profileId: string;
+  /** Needles in the tube, when they were known. */
+  needles: number | undefined;
+  massG: number | undefined;
+  /** Yarn drawn out of so many stitches. */
+  unravelled: { stitches: number; lengthMm: number } | undefined;
+  said: string;
+  note: string;
+  day: number;
+  /** The work it came from, '' for a swatch. */
+  workId: string;
+  /** The measurement it corrects, '' for none. */
+  replaces: string;
+  at: number;
+};
+
+/** A piece on a machine. `rows` is where its tally stands. */
+export type Work = {
+  id: string;
+  makerId: string;
+  planId: string;
+  profileId: string;
+  stopAt: number;
+  rows: number;
+  startedAt: number;
+  endedAt: number | undefined;
+};
+
+export type Outcome = 'done' | 'given_up';
+
+/** One change of a tally: `rows` is where it stood afterwards. */
+export type TallyEntry = {
+  seq: number;
+  kind: 'start' | 'by' | 'to' | 'lost' | 'settled';
+  rows: number;
+  said: string;
+  at: number;
+  undone: boolean;
+};
+
+export type StoredReading = Reading & { id: string; workId: string; said: string; at: number };
 
 export type StoredPlan = {
   id: string;
@@ -59,24 +110,56 @@ export type Bound = {
   profiles: {
     /** All profiles of a maker, the one used last first. */
     of(makerId: string): Promise<Profile[]>;
-    /** The profile of this machine and yarn, made on first use. An unnamed machine without needles takes the name given. */
+    /** The profile of this machine, yarn and tension, made on first use. An unnamed machine without needles takes the name given. */
     opened(
       makerId: string,
       machine: { name: string; needles: number | undefined },
       yarn: string,
+      tension: string,
       at: number,
     ): Promise<Profile>;
     used(profileId: string, at: number): Promise<void>;
   };
   measurements: {
     add(measurement: StoredMeasurement): Promise<void>;
+    /** The same of a maker's yarn, over all machines and tensions. */
+    inYarn(makerId: string, yarnId: string): Promise<StoredMeasurement[]>;
     /** Those not withdrawn, oldest first. */
     of(profileId: string): Promise<StoredMeasurement[]>;
     get(id: string): Promise<StoredMeasurement | undefined>;
     withdraw(id: string, at: number): Promise<void>;
     restore(id: string): Promise<void>;
   };
+  yarns: {
+    /** Keeps the category, the count and the day of a yarn; what is not given stays. */
+    describe(id: string, known: Partial<Pick<Yarn, 'category' | 'tex' | 'since'>>): Promise<void>;
+  };
+  works: {
+    /** Puts a piece on a machine, its tally at 0. */
+    start(work: Pick<Work, 'id' | 'makerId' | 'planId' | 'profileId' | 'stopAt'> & { at: number }): Promise<void>;
+    /** Those not ended, the one touched last first. */
+    open(makerId: string): Promise<Work[]>;
+    get(id: string, makerId: string): Promise<Work | undefined>;
+    stopAt(id: string, rows: number): Promise<void>;
+    end(id: string, at: number, outcome: Outcome): Promise<void>;
+    reopen(id: string): Promise<void>;
+    /** Adds an entry to the tally; returns its number. */
+    count(id: string, entry: Pick<TallyEntry, 'kind' | 'rows' | 'said' | 'at'>): Promise<number>;
+    undoCount(id: string, seq: number, at: number): Promise<void>;
+    redoCount(id: string, seq: number): Promise<void>;
+    /** Every entry, oldest first, those taken back included. */
+    tally(id: string): Promise<TallyEntry[]>;
+  };
+  readings: {
+    add(reading: StoredReading): Promise<void>;
+    /** Those not withdrawn, oldest first. */
+    of(workId: string): Promise<StoredReading[]>;
+    withdraw(id: string, at: number): Promise<void>;
+    restore(id: string): Promise<void>;
+  };
   plans: {
+    /** The plan made last, anywhere. */
+    latest(makerId: string): Promise<StoredPlan | undefined>;
     /** Stores a plan with its first revision. */
     add(plan: StoredPlan): Promise<void>;
     get(id: string, makerId: string): Promise<StoredPlan | undefined>;

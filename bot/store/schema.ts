@@ -1,13 +1,13 @@
 import type { Count, Form, State } from '../../core/index.js';
-import type { Units } from './ports.js';
+import type { Outcome, TallyEntry, Units } from './ports.js';
 
 /** The tables as Kysely sees them. Times are epoch ms, lengths mm, JSON text; absent is null, never in a key. */
 export type Tables = {
   workspace: { workspace_id: string; slack_team_id: string };
   maker: Row & { slack_user_id: string; name: string; units: Units | null; time_zone: string };
   machine: Row & Named & { needles: number | null };
-  yarn: Row & Named;
-  profile: Row & { maker_id: string; machine_id: string; yarn_id: string; used_at_ms: number };
+  yarn: Row & Named & { category: number | null; tex: number | null; since_day: number | null };
+  profile: Row & { maker_id: string; machine_id: string; yarn_id: string; tension: string; used_at_ms: number };
   measurement: Row & {
     profile_id: string;
     swatch: string;
@@ -19,6 +19,48 @@ export type Tables = {
     stitches: number | null;
     stitches_over_mm: number | null;
     stitches_how: Count['how'] | null;
+    needles: number | null;
+    mass_g: number | null;
+    unravelled_stitches: number | null;
+    unravelled_mm: number | null;
+    said: string;
+    note: string;
+    /** Whole days since 1970, as core counts them. */
+    day: number;
+    /** The work it came from, '' for a swatch. */
+    work_id: string;
+    /** The measurement it corrects, '' for none. */
+    replaces: string;
+    at_ms: number;
+    withdrawn_at_ms: number | null;
+  };
+  work: Row & {
+    maker_id: string;
+    plan_id: string;
+    profile_id: string;
+    stop_rows: number;
+    /** Counts the entries of its tally, so that each has its own number. */
+    version: number;
+    started_at_ms: number;
+    touched_at_ms: number;
+    ended_at_ms: number | null;
+    outcome: '' | Outcome;
+  };
+  tally_entry: {
+    workspace_id: string;
+    work_id: string;
+    seq: number;
+    kind: TallyEntry['kind'];
+    rows: number;
+    said: string;
+    at_ms: number;
+    undone_at_ms: number | null;
+  };
+  reading: Row & {
+    work_id: string;
+    row_no: number;
+    length_mm: number;
+    state: State;
     said: string;
     at_ms: number;
     withdrawn_at_ms: number | null;

@@ -56,18 +56,26 @@ function connection(file: string): Database.Database {
   }
 }
 
-/** Kysely's own lock does nothing on SQLite, and its migrations there are not transactional: hence our own. */
+/**
+ * Kysely's own lock does nothing on SQLite, and its migrations there are not transactional: hence our own. Foreign keys
+ * are off meanwhile, as the SQLite manual asks where a table is made again, and checked before the commit.
+ */
 async function migrate(db: Kysely<Tables>): Promise<void> {
   await db.connection().execute(async (one) => {
+    await sql`pragma foreign_keys = off`.execute(one);
     await sql`begin immediate`.execute(one);
     try {
       const migrator = new Migrator({ db: one, provider: { getMigrations: async () => migrations } });
       const { error } = await migrator.migrateToLatest();
       if (error) throw error;
+      const { rows } = await sql`pragma foreign_key_check`.execute(one);
+      if (rows.length > 0) throw new Error(`a migration left ${rows.length} rows that point nowhere`);
       await sql`commit`.execute(one);
     } catch (error) {
       await sql`rollback`.execute(one);
       throw error;
+    } finally {
+      await sql`pragma foreign_keys = on`.execute(one);
     }
   });
 }

@@ -8,6 +8,9 @@ import { measurements } from './repositories/measurements.js';
 import { outbox } from './repositories/outbox.js';
 import { plans } from './repositories/plans.js';
 import { profiles } from './repositories/profiles.js';
+import { readings } from './repositories/readings.js';
+import { works } from './repositories/works.js';
+import { yarns } from './repositories/yarns.js';
 import { retried } from './retried.js';
 import type { Tables } from './schema.js';
 
@@ -43,6 +46,9 @@ function bound(db: Kysely<Tables>, workspaceId: string): Bound {
     profiles: profiles(db, workspaceId),
     measurements: measurements(db, workspaceId),
     plans: plans(db, workspaceId),
+    works: works(db, workspaceId),
+    readings: readings(db, workspaceId),
+    yarns: yarns(db, workspaceId),
     conversations: conversations(db, workspaceId),
     outbox: outbox(db, workspaceId),
   };

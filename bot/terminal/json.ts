@@ -1,6 +1,6 @@
 import { type Plan, type Printing, printed } from '../../core/index.js';
 import { plainText } from '../cards/plain-text.js';
-import type { Reply } from '../reply.js';
+import type { Reply, WorkShown } from '../reply.js';
 import type { Answered, Exchange } from '../turn.js';
 
 /**
@@ -17,7 +17,7 @@ export function asJson(answered: Answered, explain: boolean): Record<string, unk
   const before = exchanges.slice(0, -1).map((exchange) => exchangeJson(exchange, printing));
   return {
     request: last?.request,
-    reply: last && { kind: last.reply.kind, text: plainText(card), ...replyJson(last.reply, printing) },
+    reply: last && { kind: kindOf(last.reply), text: plainText(card), ...replyJson(last.reply, printing) },
     ...(before.length > 0 && { before }),
     ...(explain && { trace }),
   };
@@ -25,8 +25,11 @@ export function asJson(answered: Answered, explain: boolean): Record<string, unk
 
 const exchangeJson = ({ request, reply }: Exchange, printing: Printing) => ({
   request,
-  reply: { kind: reply.kind, ...replyJson(reply, printing) },
+  reply: { kind: kindOf(reply), ...replyJson(reply, printing) },
 });
+
+/** A correction is a plan whose `rows` is the new stop row. */
+const kindOf = ({ kind }: Reply): string => (kind === 'correction' ? 'plan' : kind);
 
 function replyJson(reply: Reply, printing: Printing): Record<string, unknown> {
   switch (reply.kind) {
@@ -40,6 +43,24 @@ function replyJson(reply: Reply, printing: Printing): Record<string, unknown> {
       return { plan: planJson(reply.plan, printing) };
     case 'gauge':
       return { recorded: printed(reply.recorded, printing), gauge: gaugeJson(reply.gauge) };
+    case 'correction':
+      return { plan: planJson(reply.plan, printing), stopBefore: reply.stopBefore, read: reply.read.reading };
+    case 'work':
+      return { work: workJson(reply.work), became: reply.became };
+    case 'counts':
+      return { work: workJson(reply.work), counts: reply.counts, verdict: reply.verdict };
+    case 'finished': {
+      const { label, rows, size, massG, was, next } = reply;
+      return {
+        finished: { label, rows, mm: size?.mm, loMm: size?.landing.loMm, hiMm: size?.landing.hiMm, massG },
+        was,
+        next,
+      };
+    }
+    case 'helps':
+      return { remedies: reply.remedies };
+    case 'pieces':
+      return { gauge: gaugeJson(reply.gauge), measurements: reply.measurements };
     case 'gauges':
       return { gauges: reply.gauges.map(gaugeJson) };
     case 'problem':
@@ -49,16 +70,29 @@ function replyJson(reply: Reply, printing: Printing): Record<string, unknown> {
   }
 }
 
-function gaugeJson({ machine, yarn, gauge }: (Reply & { kind: 'gauge' })['gauge']) {
+const workJson = ({ id, label, machine, rows, stopAt, soFarMm, measureAt }: WorkShown) => ({
+  id,
+  label,
+  machine: machine.name,
+  rows,
+  stopAt,
+  toGo: stopAt - rows,
+  soFarMm,
+  measureAt,
+});
+
+function gaugeJson({ machine, yarn, tension, gauge }: (Reply & { kind: 'gauge' })['gauge']) {
   const spacing = (estimate: typeof gauge.row) =>
     estimate && { medianMm: Math.exp(estimate.mu), sdLog: estimate.sd, nu: estimate.nu };
   return {
     machine: machine.name,
     needles: machine.needles,
     yarn: yarn.name,
+    tension,
     pieces: gauge.pieces,
     row: spacing(gauge.row),
     stitch: spacing(gauge.stitch),
+    drift: gauge.drift,
   };
 }
 
@@ -76,6 +110,7 @@ function planJson(plan: Plan, printing: Printing) {
     across: plan.sizes.flatMap(({ id, across }) => (across === undefined ? [] : [{ dimension: id, ...across }])),
     checkpoint: plan.checkpoint,
     checkpointAtRest: plan.checkpointAtRest,
+    work: plan.work,
     yarn: plan.yarn,
     notions: plan.notions.map(({ id, say, count }) => ({ id, count, text: printed(say, printing) })),
     steps: plan.steps.map(({ say, ...step }) => ({ ...step, text: printed(say, printing) })),

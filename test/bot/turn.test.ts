@@ -241,7 +241,7 @@ describe('what was offered', () => {
     await say(POUCH);
     const turn = (await conversation()).offered.at(-1)?.turn;
     await say('tube 22 in long');
-    expect(replyOf(await press(0, turn), 'steps').plan.piece).toBe('pouch');
+    expect(replyOf(await press(1, turn), 'steps').plan.piece).toBe('pouch');
   });
 
   test.each([

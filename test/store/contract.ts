@@ -6,6 +6,7 @@ import { recordsContract } from './records.js';
 import type { Open } from './samples.js';
 import { transactionsContract } from './transactions.js';
 import { upkeepContract } from './upkeep.js';
+import { worksContract } from './works.js';
 import { workspacesContract } from './workspaces.js';
 
 /** What every store must do, whatever its database; `open` gives an empty one each time. */
@@ -20,6 +21,7 @@ export function storeContract(name: string, open: Open): void {
   transactionsContract(name, store);
   recordsContract(name, store);
   profilesContract(name, store);
+  worksContract(name, store);
   workspacesContract(name, store);
   outboxContract(name, store);
   upkeepContract(name, store, open);

@@ -37,7 +37,7 @@ export function recordsContract(name: string, store: () => Store): void {
         const earlier = { ...reading(profile.id), rows: { count: 80.5, overMm: 378, how: 'read' as const } };
         await s.measurements.add(later);
         await s.measurements.add(earlier);
-        const other = await s.profiles.opened(maker.id, { name: 'red', needles: 46 }, 'blue', AT);
+        const other = await s.profiles.opened(maker.id, { name: 'red', needles: 46 }, 'blue', '', AT);
         await s.measurements.add(reading(other.id));
         expect(await s.measurements.of(profile.id)).toEqual([earlier, later]);
         await s.measurements.withdraw(earlier.id, AT + 2);

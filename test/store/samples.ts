@@ -12,7 +12,7 @@ export const CARD = { text: 'Knit 108 rows', blocks: [{ type: 'divider' }] };
 /** The maker U1 of the workspace at hand, with a profile to hang things on. */
 export async function openedProfile(s: Bound) {
   const maker = await s.makers.held('U1', 'Nadia', AT);
-  return { maker, profile: await s.profiles.opened(maker.id, { name: 'red', needles: 46 }, 'grey', AT) };
+  return { maker, profile: await s.profiles.opened(maker.id, { name: 'red', needles: 46 }, 'grey', '', AT) };
 }
 
 export function reading(profileId: string): StoredMeasurement {
@@ -24,7 +24,14 @@ export function reading(profileId: string): StoredMeasurement {
     form: 'tube',
     rows: { count: 80, overMm: 378, how: 'read' },
     stitches: { count: 23, overMm: 196, how: 'counted' },
+    needles: 46,
+    massG: 52.5,
+    unravelled: { stitches: 46, lengthMm: 1240 },
     said: '80 rows, 37.8 cm, 19.6 flat',
+    note: 'after oiling',
+    day: 20_416,
+    workId: '',
+    replaces: '',
     at: AT,
   };
 }

@@ -57,8 +57,8 @@ export function upkeepContract(name: string, store: () => Store, open: Open): vo
         const { maker, profile } = await openedProfile(s);
         await s.makers.setUnits(maker.id, 'cm');
         await s.profiles.used(profile.id, AT);
-        await s.profiles.opened(maker.id, { name: 'red', needles: 46 }, '', AT);
-        await s.profiles.opened(maker.id, { name: 'red', needles: 46 }, 'green', AT + 1);
+        await s.profiles.opened(maker.id, { name: 'red', needles: 46 }, '', '', AT);
+        await s.profiles.opened(maker.id, { name: 'red', needles: 46 }, 'green', '', AT + 1);
         const measurement = reading(profile.id);
         await s.measurements.add(measurement);
         await s.measurements.of(profile.id);
@@ -68,6 +68,30 @@ export function upkeepContract(name: string, store: () => Store, open: Open): vo
         const made = plan(maker.id, profile.id);
         await s.plans.add(made);
         await s.plans.get(made.id, maker.id);
+        await s.plans.latest(maker.id);
+        await s.measurements.inYarn(maker.id, profile.yarn.id);
+        await s.yarns.describe(profile.yarn.id, { category: 4, tex: 500 });
+        await s.works.start({
+          id: 'w1',
+          makerId: maker.id,
+          planId: made.id,
+          profileId: profile.id,
+          stopAt: 106,
+          at: AT,
+        });
+        await s.works.open(maker.id);
+        await s.works.get('w1', maker.id);
+        const seq = await s.works.count('w1', { kind: 'by', rows: 1, said: '+1', at: AT });
+        await s.works.undoCount('w1', seq, AT);
+        await s.works.redoCount('w1', seq);
+        await s.works.tally('w1');
+        await s.works.stopAt('w1', 102);
+        await s.works.end('w1', AT, 'done');
+        await s.works.reopen('w1');
+        await s.readings.add({ id: 'r1', workId: 'w1', row: 60, lengthMm: 320, state: 'hanging', said: '', at: AT });
+        await s.readings.of('w1');
+        await s.readings.withdraw('r1', AT);
+        await s.readings.restore('r1');
         await s.conversations.keep('dm:D1', maker.id, Conversation.parse({}), AT);
         await s.conversations.of('dm:D1', maker.id, AT);
         for (let row = 0; row < 3; row += 1) await s.outbox.add(v7(), HERE, CARD, AT, AT);

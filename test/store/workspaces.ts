@@ -42,7 +42,7 @@ export function workspacesContract(name: string, store: () => Store): void {
       await store().within('T2', openedProfile);
       const pointers: ((s: Bound) => Promise<unknown>)[] = [
         (s) => s.measurements.add(reading(profile.id)),
-        (s) => s.profiles.opened(maker.id, red, 'grey', AT),
+        (s) => s.profiles.opened(maker.id, red, 'grey', '', AT),
         (s) => s.conversations.keep('dm:D1', maker.id, Conversation.parse({}), AT),
         async (s) => s.plans.add(plan((await openedProfile(s)).maker.id, profile.id)),
         async (s) => s.plans.add(plan(maker.id, (await openedProfile(s)).profile.id)),

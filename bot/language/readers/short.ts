@@ -2,9 +2,10 @@ import type { Request } from '../../request.js';
 
 const FORMS: [RegExp, Request][] = [
   [
-    /^(?:help|\?|(?:hi|hello|hey|hiya)(?: (?:there|again))?|good (?:morning|evening)|what can (?:you do|i say|i ask)|what do i (?:do|say)|commands|how does this work|hi how does this work|start)$/,
+    /^(?:help|\?|(?:hi|hello|hey|hiya)(?: (?:there|again))?|good (?:morning|evening)|what can (?:you do|i say|i ask)|what do i (?:do|say)|commands|how does this work|hi how does this work)$/,
     { kind: 'help' },
   ],
+  [/^(?:start|begin)(?: knitting)?(?: now| please)?$/, { kind: 'start' }],
   [/^(?:never ?mind|forget it|forget that|cancel|stop|drop it|drop that|nothing|no thanks?)$/, { kind: 'drop' }],
   [/^(?:undo|undo (?:that|it|this)|take (?:that|it) back)$/, { kind: 'undo', redo: false }],
   [/^(?:redo|put (?:that|it) back)$/, { kind: 'undo', redo: true }],

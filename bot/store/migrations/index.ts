@@ -1,5 +1,6 @@
 import type { Migration } from 'kysely';
 import { first } from './0001-first.js';
+import { work } from './0002-work.js';
 
 /** Every migration by name, in order: a static map, so that nothing scans a folder. */
-export const migrations: Record<string, Migration> = { '0001-first': first };
+export const migrations: Record<string, Migration> = { '0001-first': first, '0002-work': work };

@@ -16,7 +16,7 @@ export function measurements(db: Kysely<Tables>, workspaceId: string): Bound['me
   }
 
   return {
-    async add({ id, profileId, swatch, state, form, rows, stitches, said, at }) {
+    async add({ id, profileId, swatch, state, form, rows, stitches, unravelled, ...rest }) {
       await db
         .insertInto('measurement')
         .values({
@@ -32,8 +32,16 @@ export function measurements(db: Kysely<Tables>, workspaceId: string): Bound['me
           stitches: stitches?.count ?? null,
           stitches_over_mm: stitches?.overMm ?? null,
           stitches_how: stitches?.how ?? null,
-          said,
-          at_ms: at,
+          needles: rest.needles ?? null,
+          mass_g: rest.massG ?? null,
+          unravelled_stitches: unravelled?.stitches ?? null,
+          unravelled_mm: unravelled?.lengthMm ?? null,
+          said: rest.said,
+          note: rest.note,
+          day: rest.day,
+          work_id: rest.workId,
+          replaces: rest.replaces,
+          at_ms: rest.at,
           withdrawn_at_ms: null,
         })
         .execute();
@@ -45,6 +53,25 @@ export function measurements(db: Kysely<Tables>, workspaceId: string): Bound['me
         .where('withdrawn_at_ms', 'is', null)
         .orderBy('at_ms')
         .orderBy('id')
+        .execute();
+      return standing.map(measurement);
+    },
+
+    async inYarn(makerId, yarnId) {
+      const standing = await db
+        .selectFrom('measurement')
+        .innerJoin('profile', (on) =>
+          on
+            .onRef('profile.workspace_id', '=', 'measurement.workspace_id')
+            .onRef('profile.id', '=', 'measurement.profile_id'),
+        )
+        .selectAll('measurement')
+        .where('measurement.workspace_id', '=', workspaceId)
+        .where('profile.maker_id', '=', makerId)
+        .where('profile.yarn_id', '=', yarnId)
+        .where('measurement.withdrawn_at_ms', 'is', null)
+        .orderBy('measurement.at_ms')
+        .orderBy('measurement.id')
         .execute();
       return standing.map(measurement);
     },
@@ -68,7 +95,17 @@ function measurement(row: Selectable<Tables['measurement']>): StoredMeasurement 
     form: row.form,
     rows: count(row.rows, row.rows_over_mm, row.rows_how),
     stitches: count(row.stitches, row.stitches_over_mm, row.stitches_how),
+    needles: row.needles ?? undefined,
+    massG: row.mass_g ?? undefined,
+    unravelled:
+      row.unravelled_stitches === null || row.unravelled_mm === null
+        ? undefined
+        : { stitches: row.unravelled_stitches, lengthMm: row.unravelled_mm },
     said: row.said,
+    note: row.note,
+    day: row.day,
+    workId: row.work_id,
+    replaces: row.replaces,
     at: row.at_ms,
   };
 }

@@ -2,7 +2,7 @@ import type { Kysely } from 'kysely';
 import { z } from 'zod';
 import { PlanAsk } from '../../request.js';
 import { jsonColumn } from '../json.js';
-import type { Bound } from '../ports.js';
+import type { Bound, StoredPlan } from '../ports.js';
 import type { Tables } from '../schema.js';
 
 const askJson = jsonColumn(PlanAsk);
@@ -37,31 +37,44 @@ export function plans(db: Kysely<Tables>, workspaceId: string): Bound['plans'] {
     },
 
     async get(id, makerId) {
-      const row = await db
-        .selectFrom('plan')
-        .innerJoin('plan_revision', (on) =>
-          on
-            .onRef('plan_revision.workspace_id', '=', 'plan.workspace_id')
-            .onRef('plan_revision.plan_id', '=', 'plan.id')
-            .onRef('plan_revision.revision', '=', 'plan.revision'),
-        )
-        .selectAll()
-        .where('plan.workspace_id', '=', workspaceId)
+      const row = await withRevision(db, workspaceId)
         .where('plan.id', '=', id)
         .where('plan.maker_id', '=', makerId)
         .executeTakeFirst();
-      return (
-        row && {
-          id,
-          makerId,
-          piece: row.piece,
-          profileId: row.profile_id,
-          ask: askJson.value(row.ask_json),
-          numbers: numbersJson.value(row.numbers_json),
-          engine: row.engine,
-          at: row.at_ms,
-        }
-      );
+      return row && plan(row);
+    },
+
+    async latest(makerId) {
+      const row = await withRevision(db, workspaceId)
+        .where('plan.maker_id', '=', makerId)
+        .orderBy('plan.at_ms', 'desc')
+        .orderBy('plan.id', 'desc')
+        .limit(1)
+        .executeTakeFirst();
+      return row && plan(row);
     },
   };
 }
+
+const withRevision = (db: Kysely<Tables>, workspaceId: string) =>
+  db
+    .selectFrom('plan')
+    .innerJoin('plan_revision', (on) =>
+      on
+        .onRef('plan_revision.workspace_id', '=', 'plan.workspace_id')
+        .onRef('plan_revision.plan_id', '=', 'plan.id')
+        .onRef('plan_revision.revision', '=', 'plan.revision'),
+    )
+    .where('plan.workspace_id', '=', workspaceId)
+    .selectAll();
+
+const plan = (row: Awaited<ReturnType<ReturnType<typeof withRevision>['executeTakeFirstOrThrow']>>): StoredPlan => ({
+  id: row.id,
+  makerId: row.maker_id,
+  piece: row.piece,
+  profileId: row.profile_id,
+  ask: askJson.value(row.ask_json),
+  numbers: numbersJson.value(row.numbers_json),
+  engine: row.engine,
+  at: row.at_ms,
+});

@@ -18,7 +18,7 @@ export function profiles(db: Kysely<Tables>, workspaceId: string): Bound['profil
   return {
     of,
 
-    async opened(makerId, { name, needles }, yarn, at) {
+    async opened(makerId, { name, needles }, yarn, tension, at) {
       const machineId = await openedMachine(db, workspaceId, makerId, name, needles);
       const [last] = await of(makerId);
       const yarnId = await openedYarn(db, workspaceId, makerId, yarn);
@@ -33,10 +33,11 @@ export function profiles(db: Kysely<Tables>, workspaceId: string): Bound['profil
           maker_id: makerId,
           machine_id: machineId,
           yarn_id: yarnId,
+          tension: tension.trim().toLowerCase(),
           used_at_ms: at,
         })
         .onConflict((on) =>
-          on.columns(['workspace_id', 'maker_id', 'machine_id', 'yarn_id']).doUpdateSet({ used_at_ms: at }),
+          on.columns(['workspace_id', 'maker_id', 'machine_id', 'yarn_id', 'tension']).doUpdateSet({ used_at_ms: at }),
         )
         .returning('id')
         .executeTakeFirstOrThrow();
@@ -91,6 +92,10 @@ function joined(db: Kysely<Tables>, workspaceId: string) {
       'machine.needles',
       'profile.yarn_id',
       'yarn.name as yarn_name',
+      'yarn.category',
+      'yarn.tex',
+      'yarn.since_day',
+      'profile.tension',
       'profile.used_at_ms',
     ]);
 }
@@ -99,7 +104,14 @@ function profile(row: Awaited<ReturnType<ReturnType<typeof joined>['executeTakeF
   return {
     id: row.id,
     machine: { id: row.machine_id, name: row.machine_name, needles: row.needles ?? undefined },
-    yarn: { id: row.yarn_id, name: row.yarn_name },
+    yarn: {
+      id: row.yarn_id,
+      name: row.yarn_name,
+      category: row.category ?? undefined,
+      tex: row.tex ?? undefined,
+      since: row.since_day ?? undefined,
+    },
+    tension: row.tension,
     usedAt: row.used_at_ms,
   };
 }

@@ -1,5 +1,6 @@
 import type { Kysely } from 'kysely';
 import { v7 } from 'uuid';
+import type { Bound } from '../ports.js';
 import type { Tables } from '../schema.js';
 import { named } from './named.js';
 
@@ -18,4 +19,22 @@ export async function openedYarn(
     .returning('id')
     .executeTakeFirstOrThrow();
   return id;
+}
+
+export function yarns(db: Kysely<Tables>, workspaceId: string): Bound['yarns'] {
+  return {
+    async describe(id, { category, tex, since }) {
+      if (category === undefined && tex === undefined && since === undefined) return;
+      await db
+        .updateTable('yarn')
+        .set({
+          ...(category !== undefined && { category }),
+          ...(tex !== undefined && { tex }),
+          ...(since !== undefined && { since_day: since }),
+        })
+        .where('workspace_id', '=', workspaceId)
+        .where('id', '=', id)
+        .execute();
+    },
+  };
 }

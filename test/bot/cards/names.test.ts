@@ -22,6 +22,7 @@ async function measuredUnder(machine: string, yarn: string, times = 1): Promise<
         maker.id,
         { name: `${i}${machine}`, needles: 46 },
         `${i}${yarn}`,
+        '',
         AT + i,
       );
       await bound.measurements.add({
@@ -32,7 +33,14 @@ async function measuredUnder(machine: string, yarn: string, times = 1): Promise<
         form: 'tube',
         rows: { count: 110, overMm: 558.8, how: 'read' },
         stitches: { count: 23, overMm: 171.45, how: 'read' },
+        needles: 46,
+        massG: undefined,
+        unravelled: undefined,
         said: 'as it was',
+        note: '',
+        day: 20_416,
+        workId: '',
+        replaces: '',
         at: AT,
       });
     }

@@ -5,7 +5,8 @@ import type { Profile } from '../../../bot/store/ports.js';
 const profile = (machine: string, needles: number | undefined, yarn: string): Profile => ({
   id: `${machine}/${yarn}`,
   machine: { id: machine, name: machine, needles },
-  yarn: { id: yarn, name: yarn },
+  yarn: { id: yarn, name: yarn, category: undefined, tex: undefined, since: undefined },
+  tension: '',
   usedAt: 0,
 });
 /** Used last first. */

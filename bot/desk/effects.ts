@@ -1,0 +1,54 @@
+import type { Effect } from '../effect.js';
+import type { Bound } from '../store/ports.js';
+
+/** Takes effects back, the last first. */
+export async function takenBack(effects: readonly Effect[], store: Bound, now: number): Promise<void> {
+  for (const effect of [...effects].reverse()) await back(effect, store, now);
+}
+
+/** Puts effects in again, in the order they were made. */
+export async function putBack(effects: readonly Effect[], store: Bound, now: number): Promise<void> {
+  for (const effect of effects) await again(effect, store, now);
+}
+
+function back(effect: Effect, { measurements, readings, works }: Bound, now: number): Promise<void> {
+  switch (effect.did) {
+    case 'measured':
+      return measurements.withdraw(effect.id, now);
+    case 'withdrew':
+      return measurements.restore(effect.id);
+    case 'read':
+      return readings.withdraw(effect.id, now);
+    case 'withdrew_reading':
+      return readings.restore(effect.id);
+    case 'counted':
+      return works.undoCount(effect.workId, effect.seq, now);
+    case 'moved_stop':
+      return works.stopAt(effect.workId, effect.from);
+    case 'started':
+      return works.end(effect.workId, now, 'given_up');
+    case 'ended':
+      return works.reopen(effect.workId);
+  }
+}
+
+function again(effect: Effect, { measurements, readings, works }: Bound, now: number): Promise<void> {
+  switch (effect.did) {
+    case 'measured':
+      return measurements.restore(effect.id);
+    case 'withdrew':
+      return measurements.withdraw(effect.id, now);
+    case 'read':
+      return readings.restore(effect.id);
+    case 'withdrew_reading':
+      return readings.withdraw(effect.id, now);
+    case 'counted':
+      return works.redoCount(effect.workId, effect.seq);
+    case 'moved_stop':
+      return works.stopAt(effect.workId, effect.to);
+    case 'started':
+      return works.reopen(effect.workId);
+    case 'ended':
+      return works.end(effect.workId, now, effect.outcome);
+  }
+}

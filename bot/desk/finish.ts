@@ -1,0 +1,180 @@
+import { finishedCount, type Measurement, type Plan, type PlannedSize, say } from '../../core/index.js';
+import { withStored } from '../conversation.js';
+import type { Effect } from '../effect.js';
+import { inUnits } from '../language/lengths.js';
+import type { Request, Value } from '../request.js';
+import type { StoredMeasurement } from '../store/ports.js';
+import { dayOf } from './days.js';
+import { type At, type Desk, type DeskAnswer, refusal } from './desk.js';
+import { isUnusual, lengthProblems, MOST_ROWS, massProblems } from './gauge-checks.js';
+import { mmOfValue } from './measured.js';
+import { tried } from './planning.js';
+import { asked, unitsQuestion, unusualQuestion } from './question.js';
+import { plannedWith, type WorkMeant, workMeant } from './work-meant.js';
+import { UNDO } from './work-offers.js';
+
+type FinishRequest = Request & { kind: 'finish' };
+
+/** A size of the finished piece, as it was typed. */
+type Came = { size: PlannedSize; value: Value };
+
+/**
+ * A finished piece → a measurement in its state, with every reading taken on the way as a reading of the same fabric:
+ * together they teach how the fabric changes off the machine.
+ */
+export const finishDesk: Desk<'finish'> = async (request, at) => {
+  const meant = await workMeant(request, at);
+  if (meant === undefined) return refusal(at, { code: 'no_work' });
+  const outcome = await plannedWith(meant, at);
+  if (!outcome.ok) return refusal(at, ...outcome.problems);
+  const plan = outcome.value;
+
+  const rows = request.rows ?? Math.max(meant.work.rows, meant.work.stopAt);
+  const came = sizesOf(request, plan, at);
+  const problems = [
+    ...(Number.isInteger(rows) && rows >= 1 && rows <= MOST_ROWS
+      ? []
+      : [{ code: 'count_outside' as const, label: 'Rows', given: rows, min: 1, max: MOST_ROWS }]),
+    ...came.flatMap(({ size, value }) => lengthProblems(size.label, value)),
+    ...massProblems('Weight', request.mass),
+  ];
+  if (problems.length > 0) return refusal(at, ...problems);
+  const bare = came.find(({ value }) => value.is === 'bare');
+  if (bare !== undefined) return unitsQuestion(request, bare.value.said ?? '', at);
+  if (came.length === 0 && request.unmeasured !== true) return sizeQuestion(request, plan, at);
+
+  const measured = measurementOf(meant, came, rows, request, at);
+  const before = await at.store.measurements.of(meant.profile.id);
+  if (measured !== undefined && request.confirmed !== true && isUnusual(before, measured)) {
+    return unusualQuestion({ ...request, confirmed: true }, measured.said, at);
+  }
+  return finished(meant, plan, { rows, came, measured }, request, at);
+};
+
+/** Lengths with a name go to the size so named, the others in order: what rows make first. */
+function sizesOf({ sizes }: FinishRequest, plan: Plan, at: At): Came[] {
+  const solved = plan.sizes.filter(({ id }) => id === plan.landing.dimension);
+  const inOrder = [...solved, ...plan.sizes.filter(({ id }) => id !== plan.landing.dimension)];
+  const free = inOrder.filter(({ id }) => !sizes.some((one) => one.id === id));
+  return sizes.flatMap(({ id, value }) => {
+    const size = id === undefined ? free.shift() : inOrder.find((one) => one.id === id);
+    return size === undefined ? [] : [{ size, value: inUnits(value, at.maker.units) }];
+  });
+}
+
+function measurementOf(
+  { work, piece, profile }: WorkMeant,
+  came: readonly Came[],
+  rows: number,
+  request: FinishRequest,
+  at: At,
+): StoredMeasurement | undefined {
+  if (came.length === 0 && request.mass === undefined) return undefined;
+  const counted = (axis: 'rows' | 'needles', count: number | undefined) => {
+    const one = came.find(({ size }) => size.axis === axis);
+    return one && count !== undefined ? finishedCount(one.size.measure, count, mmOfValue(one.value)) : undefined;
+  };
+  const sizes = came.map(({ size, value }) => `${value.said ?? ''} ${size.adjective}`.trim());
+  const mass = request.mass?.said;
+  return {
+    id: at.newId(),
+    profileId: profile.id,
+    swatch: work.id,
+    state: request.state ?? 'rested',
+    form: 'tube',
+    rows: counted('rows', rows),
+    stitches: counted('needles', profile.machine.needles),
+    needles: profile.machine.needles,
+    massG: request.mass?.is === 'mass' ? request.mass.g : undefined,
+    unravelled: undefined,
+    note: '',
+    day: dayOf(at),
+    workId: work.id,
+    replaces: '',
+    said: [`finished ${piece.label.toLowerCase()}`, ...sizes, ...(mass === undefined ? [] : [mass])].join(', '),
+    at: at.now,
+  };
+}
+
+/** Readings of the work as readings of the same fabric. */
+const readingsOf = ({ work, readings, profile }: WorkMeant, form: Measurement['form'], at: At): StoredMeasurement[] =>
+  readings.map(({ row, lengthMm, state, said, at: readAt }) => ({
+    id: at.newId(),
+    profileId: profile.id,
+    swatch: work.id,
+    state,
+    form,
+    rows: { count: row, overMm: lengthMm, how: 'read' },
+    stitches: undefined,
+    needles: undefined,
+    massG: undefined,
+    unravelled: undefined,
+    note: '',
+    day: dayOf(at, readAt),
+    workId: work.id,
+    replaces: '',
+    said,
+    at: readAt,
+  }));
+
+async function finished(
+  meant: WorkMeant,
+  plan: Plan,
+  { rows, came, measured }: { rows: number; came: readonly Came[]; measured: StoredMeasurement | undefined },
+  request: FinishRequest,
+  at: At,
+): Promise<DeskAnswer> {
+  const { work, ask, piece, profile } = meant;
+  const form = plan.onMachine.target.form;
+  const before = await tried(ask, piece, at);
+  const kept = measured === undefined ? [] : [...readingsOf(meant, form, at), { ...measured, form }];
+  for (const one of kept) await at.store.measurements.add(one);
+  await at.store.works.end(work.id, at.now, 'done');
+  const after = await tried(ask, piece, at);
+
+  const solved = came.find(({ size }) => size.id === plan.landing.dimension);
+  const mm = solved && mmOfValue(solved.value);
+  const effects: Effect[] = [
+    ...kept.map(({ id }): Effect => ({ did: 'measured', id })),
+    { did: 'ended', workId: work.id, outcome: 'done' },
+  ];
+  const talk = withStored(
+    { ...at.talk, workId: undefined, pending: undefined },
+    `finished ${piece.label.toLowerCase()}`,
+    effects,
+    { ...request, workId: work.id },
+  );
+  const next = (outcome: typeof before.outcome) =>
+    outcome.ok ? { rows: outcome.value.rows, chance: outcome.value.landing.chance } : undefined;
+  return {
+    reply: {
+      kind: 'finished',
+      label: piece.label,
+      machine: profile.machine,
+      rows,
+      rowsAssumed: request.rows === undefined && work.rows !== work.stopAt,
+      size:
+        solved && mm !== undefined
+          ? { said: solved.value.said ?? '', mm, adjective: solved.size.adjective, landing: plan.landing }
+          : undefined,
+      massG: measured?.massG,
+      paired: measured !== undefined && meant.readings.some(({ state }) => state !== measured.state),
+      stateAssumed: request.state === undefined && measured !== undefined,
+      was: next(before.outcome),
+      next: next(after.outcome),
+      offers: [UNDO, { button: 'My Gauge', say: 'my gauge', request: { kind: 'show_gauge', on: {} } }],
+    },
+    talk,
+  };
+}
+
+/** How it came out, lying flat at rest: what the next rows learn from. */
+function sizeQuestion(request: FinishRequest, plan: Plan, at: At): DeskAnswer {
+  const size = plan.sizes.find(({ id }) => id === plan.landing.dimension);
+  return asked(at, request, ['size'], {
+    asks: say`What is its ${size?.label.toLowerCase() ?? 'size'}, lying flat at rest?`,
+    because: say`That is the piece your next rows learn from.`,
+    examples: ['10 7/8 in', 'later', 'never mind'],
+    offers: [{ button: 'Measure Later', say: 'later', request: { ...request, unmeasured: true } }],
+  });
+}

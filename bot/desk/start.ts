@@ -1,0 +1,77 @@
+import { pieceById, say } from '../../core/index.js';
+import { withStored } from '../conversation.js';
+import type { StoredPlan, Work } from '../store/ports.js';
+import { type At, type Desk, type DeskAnswer, refusal } from './desk.js';
+import { machineName } from './names.js';
+import { tried } from './planning.js';
+import { workMeant, workShown } from './work-meant.js';
+import { countOffers } from './work-offers.js';
+
+/** A plan → a piece on the machine, its tally at 0. One machine holds one piece. */
+export const startDesk: Desk<'start'> = async ({ planId }, at) => {
+  const stored = await planToStart(planId, at);
+  const piece = pieceById(stored?.piece ?? '');
+  if (stored === undefined || piece === undefined) return refusal(at, { code: 'no_plan_yet' });
+  const { outcome, profile, ask } = await tried(stored.ask, piece, at);
+  if (!outcome.ok || profile === undefined) return refusal(at, ...(outcome.ok ? [] : outcome.problems));
+
+  const { machine } = await at.store.profiles.opened(
+    at.maker.id,
+    { name: ask.on.machine ?? profile.machine.name, needles: ask.on.needles },
+    profile.yarn.name,
+    profile.tension,
+    at.now,
+  );
+  const busy = await workMeant({ on: { machine: machine.name } }, at);
+  if (busy !== undefined) return busy.work.planId === stored.id ? standing(busy.work, at) : busyQuestion(busy.work, at);
+
+  const work: Work = {
+    id: at.newId(),
+    makerId: at.maker.id,
+    planId: stored.id,
+    profileId: profile.id,
+    stopAt: outcome.value.rows,
+    rows: 0,
+    startedAt: at.now,
+    endedAt: undefined,
+  };
+  await at.store.works.start({ ...work, at: at.now });
+  const said = `start of the ${piece.label.toLowerCase()}`;
+  const talk = withStored({ ...at.talk, workId: work.id }, said, [{ did: 'started', workId: work.id }]);
+  return standing(work, { ...at, talk });
+};
+
+/** The plan a button names, else the last of this talk, else the last made anywhere. */
+const planToStart = async (planId: string | undefined, at: At): Promise<StoredPlan | undefined> => {
+  const id = planId ?? at.talk.planId;
+  return id === undefined ? at.store.plans.latest(at.maker.id) : at.store.plans.get(id, at.maker.id);
+};
+
+async function standing(work: Work, at: At): Promise<DeskAnswer> {
+  const meant = await workMeant({ workId: work.id }, at);
+  if (meant === undefined) throw new Error('work that was started is not there');
+  const shown = await workShown(meant, at);
+  return {
+    reply: { kind: 'work', became: 'started', work: shown, notes: [], offers: countOffers(shown) },
+    talk: { ...at.talk, workId: work.id },
+  };
+}
+
+async function busyQuestion(busy: Work, at: At): Promise<DeskAnswer> {
+  const meant = await workMeant({ workId: busy.id }, at);
+  const label = meant?.piece.label.toLowerCase() ?? 'piece';
+  const machine = meant === undefined ? 'your machine' : machineName(meant.profile.machine);
+  return {
+    reply: {
+      kind: 'question',
+      asks: say`Is the ${label} at row ${busy.rows} off ${machine}?`,
+      because: say`A machine holds one piece at a time. Then say start again.`,
+      examples: ['done', 'give it up', 'never mind'],
+      offers: [
+        { button: 'It Is Done', request: { kind: 'finish', workId: busy.id, sizes: [] } },
+        { button: 'Give It Up', request: { kind: 'give_up', workId: busy.id } },
+      ],
+    },
+    talk: { ...at.talk, workId: busy.id },
+  };
+}

@@ -1,0 +1,51 @@
+import { count, say } from '../../core/index.js';
+import { withStored } from '../conversation.js';
+import { type Desk, refusal } from './desk.js';
+
+const MOST_NAMED = 5;
+
+/** A measurement named by the figures in it, "drop the 6": taken back when only one holds them all. */
+export const takeBackDesk: Desk<'take_back'> = async ({ said }, at) => {
+  const profiles = await at.store.profiles.of(at.maker.id);
+  const all = (await Promise.all(profiles.map(({ id }) => at.store.measurements.of(id)))).flat();
+  const exact = all.filter((one) => one.said === said);
+  const wanted = figures(said);
+  const found = exact.length > 0 ? exact : all.filter((one) => isIn(wanted, figures(one.said)));
+  const [only, ...others] = found;
+  if (only === undefined) {
+    const pieces = all.slice(-MOST_NAMED).map((one) => one.said);
+    return refusal(at, { code: 'no_such_piece', said, pieces });
+  }
+  if (others.length > 0) {
+    const choices = found.slice(-MOST_NAMED).reverse();
+    return {
+      reply: {
+        kind: 'question',
+        asks: say`Which of these ${found.length}?`,
+        because: say`Each of them holds ${wanted.join(' and ')}: ${choices.map((one) => one.said).join('; ')}.`,
+        examples: ['the first', 'never mind'],
+        offers: choices.map((one) => ({ button: one.said, request: { kind: 'take_back', said: one.said } })),
+      },
+      talk: at.talk,
+    };
+  }
+  await at.store.measurements.withdraw(only.id, at.now);
+  const profile = profiles.find(({ id }) => id === only.profileId);
+  const left = profile === undefined ? 0 : (await at.store.measurements.of(profile.id)).length;
+  const offers = [{ button: 'Put It Back', say: 'undo', request: { kind: 'undo' as const, redo: false } }];
+  return {
+    reply: {
+      kind: 'answer',
+      lead: say`Taken back: ${only.said}`,
+      lines: [say`That leaves ${left === 0 ? 'nothing' : count(left, 'measurement')} there.`],
+      examples: [],
+      offers,
+    },
+    talk: withStored(at.talk, `taking back ${only.said}`, [{ did: 'withdrew', id: only.id }]),
+  };
+};
+
+const figures = (text: string): string[] => text.match(/\d+(?:[.,/ -]\d+)*|[½¼¾⅛⅜⅝⅞]/g) ?? [];
+
+const isIn = (wanted: readonly string[], held: readonly string[]): boolean =>
+  wanted.length > 0 && wanted.every((one) => held.includes(one));

@@ -1,0 +1,38 @@
+import { pieceById, remedies } from '../../core/index.js';
+import type { Offered } from '../reply.js';
+import { type Desk, refusal } from './desk.js';
+import { tried } from './planning.js';
+import { workMeant } from './work-meant.js';
+
+/** What would raise the landing chance of the plan in hand, worked out and best first. Nothing is stored. */
+export const whatHelpsDesk: Desk<'what_helps'> = async (_, at) => {
+  const ask = at.talk.subject ?? (await at.store.plans.latest(at.maker.id))?.ask;
+  const piece = pieceById(ask?.piece ?? '');
+  if (ask === undefined || piece === undefined) return refusal(at, { code: 'no_plan_yet' });
+  const { outcome } = await tried(ask, piece, at);
+  if (!outcome.ok) return refusal(at, ...outcome.problems);
+  const plan = outcome.value;
+  const found = remedies(plan);
+  const wider = found.flatMap((remedy): Offered[] =>
+    remedy.is === 'wider'
+      ? [
+          {
+            button: 'Allow More',
+            say: 'allow more',
+            request: {
+              kind: 'plan',
+              follows: true,
+              ask: { ...ask, values: { ...ask.values, [plan.landing.dimension]: { is: 'window', ...remedy.window } } },
+            },
+          },
+        ]
+      : [],
+  );
+  const begun = await workMeant({}, at);
+  const start: Offered[] =
+    begun === undefined ? [{ button: 'Start Knitting', say: 'start', request: { kind: 'start' } }] : [];
+  return {
+    reply: { kind: 'helps', plan, ask, remedies: found, offers: [...start, ...wider] },
+    talk: { ...at.talk, subject: ask },
+  };
+};

@@ -1,0 +1,14 @@
+import { z } from 'zod';
+
+/** One thing that a request stored, small enough to be taken back and put in again exactly. */
+export const Effect = z.discriminatedUnion('did', [
+  z.object({ did: z.literal('measured'), id: z.string() }),
+  z.object({ did: z.literal('withdrew'), id: z.string() }),
+  z.object({ did: z.literal('read'), id: z.string() }),
+  z.object({ did: z.literal('withdrew_reading'), id: z.string() }),
+  z.object({ did: z.literal('counted'), workId: z.string(), seq: z.number() }),
+  z.object({ did: z.literal('moved_stop'), workId: z.string(), from: z.number(), to: z.number() }),
+  z.object({ did: z.literal('started'), workId: z.string() }),
+  z.object({ did: z.literal('ended'), workId: z.string(), outcome: z.enum(['done', 'given_up']) }),
+]);
+export type Effect = z.infer<typeof Effect>;
