@@ -8,11 +8,11 @@ const whenever: Record<Trait, Words> = {
 const always: readonly Words[] = [
   say`Count pins and needles in and out, so that none stays in the piece.`,
   say`Rest hands and wrists; stop when they hurt.`,
+  say`If you sell it: rules on labels and on children's goods differ by place; ask the local authority and a qualified test house.`,
 ];
 
 /**
  * The cautions that go with a piece: reminders from common practice, never a finding that a rule is met.
- * What applies where you sell is for the local authority and a qualified test house to say.
  */
 export const cautions = (traits: readonly Trait[]): readonly Words[] => [
   ...traits.map((trait) => whenever[trait]),

@@ -1,7 +1,7 @@
+import { assumed } from './assumed.js';
 import { cautions } from './cautions.js';
 import { checked } from './checked.js';
 import { type Estimate, type Spacing, widened } from './gauge/estimate.js';
-import { dimensionalChange } from './gauge/factors.js';
 import { type Evidence, evidence, type Gauge, gauge, spacingMm } from './gauge/gauge.js';
 import type { Measurement, Setting } from './gauge/measurement.js';
 import type { Given } from './given.js';
@@ -9,7 +9,7 @@ import type { Asks, Layout, Made, Notion, Piece, Step } from './piece.js';
 import { outOfReach, type PlannedSize, plannedSize, shortfall } from './planned-size.js';
 import { done, type Outcome, refused } from './problems.js';
 import { type Measure, type RowChoice, rowsFor, type Window } from './sizing/rows.js';
-import { length, say, type Words } from './words.js';
+import type { Words } from './words.js';
 import { type Checkpoint, checkpoint } from './work/checkpoint.js';
 import { type Correction, corrected, type InHand } from './work/correction.js';
 import { factorOf, type Work } from './work/pitch.js';
@@ -17,7 +17,7 @@ import { loopLengthMm } from './yarn/loop.js';
 import { type YarnNeed, yarnNeed } from './yarn/need.js';
 
 /** Changes whenever the same ask and measurements could come to other numbers; stored with each plan. */
-export const ENGINE = '1';
+export const ENGINE = '2';
 
 /** The one document that cards, drawings and sheets read. All lengths in mm, yarn in metres. */
 export type Plan = {
@@ -160,14 +160,14 @@ function laidOut(
     steps,
     cautions: cautions(piece.traits(made)),
     shortfalls: sizes.flatMap(shortfall),
-    assumed: [
-      ...tolerances(layout, toleranced),
-      ...piece.assumes(made),
-      say`measured at rest`,
-      ...panelFromTube(layout, measurements),
-      ...borrowed(input),
-      ...drifting(drift),
-    ],
+    assumed: assumed({
+      layout,
+      toleranced,
+      own: piece.assumes(made),
+      measurements,
+      borrowedFrom: input.borrowedFrom,
+      drift,
+    }),
   });
 }
 
@@ -205,29 +205,3 @@ function settledCounts(parts: {
     measureAtRow: measureAt?.row,
   };
 }
-
-const tolerances = (layout: Layout, toleranced: readonly string[]): Words[] =>
-  layout.dimensions.flatMap(({ id, window, label, axis }) =>
-    window && toleranced.includes(id)
-      ? [
-          axis === 'rows'
-            ? say`give or take ${length((window.hiMm - window.loMm) / 2)}`
-            : say`${label.toLowerCase()} give or take ${length((window.hiMm - window.loMm) / 2)}`,
-        ]
-      : [],
-  );
-
-const panelFromTube = (layout: Layout, measurements: readonly Measurement[]): Words[] =>
-  layout.form === 'flat' && measurements.every((m) => m.form === 'tube')
-    ? [say`a panel knits up as your tube does, within 3%`]
-    : [];
-
-const borrowed = ({ borrowedFrom }: PlanInput): Words[] =>
-  borrowedFrom === undefined ? [] : [say`your gauge on ${borrowedFrom} holds here within 3%`];
-
-const drifting = (drift: Gauge['drift']): Words[] => {
-  if (drift?.sureness !== 'established') return [];
-  const monthly = dimensionalChange(30 * drift.perDay);
-  const per = Math.abs(monthly).toFixed(1);
-  return [say`older pieces count less: your rows get ${per}% ${monthly < 0 ? 'shorter' : 'longer'} a month`];
-};

@@ -20,7 +20,7 @@ export type Problem =
   | { code: 'unknown_field'; field: FieldName; takes: readonly FieldName[] }
   | { code: 'closure_too_long'; closureMm: number; needsMm: number; window: Window; offers: readonly Offer[] }
   | { code: 'ring_too_big'; ringMm: number; heightMm: number; offers: readonly Offer[] }
-  | { code: 'too_many_needles'; given: number; max: number; machine: number }
+  | { code: 'too_many_needles'; given: number; max: number; machine: number; offers: readonly Offer[] }
   | {
       code: 'needles_set_it';
       field: FieldName;

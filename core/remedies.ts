@@ -1,11 +1,12 @@
-import type { Estimate } from './gauge/estimate.js';
+import type { Estimate, Spacing } from './gauge/estimate.js';
 import { pairTaught } from './gauge/factors.js';
 import { chanceAfterSwatches } from './gauge/next-swatch.js';
 import { RULER_MM, weightOf } from './gauge/swatches.js';
 import type { Plan } from './plan.js';
 import { type Measure, rowsFor, type Window } from './sizing/rows.js';
 import { type Checkpoint, checkpoint } from './work/checkpoint.js';
-import type { Work } from './work/pitch.js';
+import { pitchAfter, type Work } from './work/pitch.js';
+import type { Reading } from './work/reading.js';
 
 /** One thing that would raise the landing chance, and what to expect of it. */
 export type Remedy =
@@ -25,19 +26,27 @@ const MOST_WIDER = 3;
 /** Less than this is no remedy. */
 const WORTH_SAYING = 0.01;
 
-/** What would raise the chance of a plan before its work begins, best first; only what does. */
-export function remedies({ landing, sizes, onMachine: work }: Plan): Remedy[] {
+/**
+ * What would raise the chance of a plan, best first; only what does.
+ * @param readings of the work in hand: once there are any, more swatches come too late for it
+ */
+export function remedies({ landing, sizes, onMachine: work }: Plan, readings: readonly Reading[] = []): Remedy[] {
   const measure = sizes.find(({ id }) => id === landing.dimension)?.measure;
   if (measure === undefined) throw new Error(`${landing.dimension} is no size of the plan`);
   const found: Remedy[] = [
-    ...measured('measure_hanging', checkpoint(landing, measure, work, 'hanging')),
-    ...measured('measure_at_rest', checkpoint(landing, measure, work, work.target.state)),
-    { is: 'swatch', chance: afterOneMore(landing, measure, work) },
-    ...measured('pair', checkpoint(landing, measure, withOnePair(work), 'hanging')),
-    ...(landing.toleranced ? wider(landing, measure, work.row) : []),
+    ...measured('measure_hanging', checkpoint(landing, measure, work, 'hanging', readings)),
+    ...measured('measure_at_rest', checkpoint(landing, measure, work, work.target.state, readings)),
+    ...(readings.length === 0 ? beforehand(landing, measure, work) : []),
+    ...(landing.toleranced ? wider(landing, measure, pitchAfter(work, readings)) : []),
   ];
   return found.filter((r) => r.chance - landing.chance >= WORTH_SAYING).sort((a, b) => b.chance - a.chance);
 }
+
+/** What is of use only while nothing of the piece was read. */
+const beforehand = (window: Window, measure: Measure, work: Work & { row: Estimate }): Remedy[] => [
+  { is: 'swatch', chance: afterOneMore(window, measure, work) },
+  ...measured('pair', checkpoint(window, measure, withOnePair(work), 'hanging')),
+];
 
 const measured = (is: 'measure_hanging' | 'measure_at_rest' | 'pair', at: Checkpoint | undefined): Remedy[] =>
   at === undefined ? [] : [{ is, ...at }];
@@ -56,7 +65,7 @@ function withOnePair(work: Work): Work {
 }
 
 /** The narrowest window, in steps of 5 mm either side, that the best count is likely to end in. */
-function wider(window: Window, measure: Measure, row: Estimate): Remedy[] {
+function wider(window: Window, measure: Measure, row: Spacing): Remedy[] {
   const half = (window.hiMm - window.loMm) / 2;
   for (let more = 5; half + more <= MOST_WIDER * half; more += 5) {
     const widened = { loMm: window.loMm - more, hiMm: window.hiMm + more };

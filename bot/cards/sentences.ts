@@ -76,7 +76,7 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
       ]);
     case 'too_many_needles':
       return sentence(`Needles: a panel would take ${problem.given}`, [
-        `On ${problem.machine} needles a panel can use ${problem.max} at most, since two stay free. Ask for it narrower, or join two panels.`,
+        `On ${problem.machine} needles a panel can use ${problem.max} at most, since two stay free.`,
       ]);
     case 'needles_set_it': {
       const way = problem.stitchChange > 0 ? 'looser' : 'tighter';

@@ -2,17 +2,18 @@ import { pieceById, remedies } from '../../core/index.js';
 import type { Offered } from '../reply.js';
 import { type Desk, refusal } from './desk.js';
 import { tried } from './planning.js';
-import { workMeant } from './work-meant.js';
+import { plannedWith, workMeant } from './work-meant.js';
 
 /** What would raise the landing chance of the plan in hand, worked out and best first. Nothing is stored. */
 export const whatHelpsDesk: Desk<'what_helps'> = async (_, at) => {
-  const ask = at.talk.subject ?? (await at.store.plans.latest(at.maker.id))?.ask;
+  const meant = at.talk.workId === undefined ? undefined : await workMeant({ workId: at.talk.workId }, at);
+  const ask = meant?.ask ?? at.talk.subject ?? (await at.store.plans.latest(at.maker.id))?.ask;
   const piece = pieceById(ask?.piece ?? '');
   if (ask === undefined || piece === undefined) return refusal(at, { code: 'no_plan_yet' });
-  const { outcome } = await tried(ask, piece, at);
+  const outcome = meant === undefined ? (await tried(ask, piece, at)).outcome : await plannedWith(meant, at);
   if (!outcome.ok) return refusal(at, ...outcome.problems);
   const plan = outcome.value;
-  const found = remedies(plan);
+  const found = remedies(plan, meant?.readings);
   const wider = found.flatMap((remedy): Offered[] =>
     remedy.is === 'wider'
       ? [
@@ -28,9 +29,8 @@ export const whatHelpsDesk: Desk<'what_helps'> = async (_, at) => {
         ]
       : [],
   );
-  const begun = await workMeant({}, at);
   const start: Offered[] =
-    begun === undefined ? [{ button: 'Start Knitting', say: 'start', request: { kind: 'start' } }] : [];
+    meant === undefined ? [{ button: 'Start Knitting', say: 'start', request: { kind: 'start' } }] : [];
   return {
     reply: { kind: 'helps', plan, ask, remedies: found, offers: [...start, ...wider] },
     talk: { ...at.talk, subject: ask },

@@ -122,10 +122,10 @@ export type Bound = {
   };
   measurements: {
     add(measurement: StoredMeasurement): Promise<void>;
-    /** The same of a maker's yarn, over all machines and tensions. */
-    inYarn(makerId: string, yarnId: string): Promise<StoredMeasurement[]>;
     /** Those not withdrawn, oldest first. */
     of(profileId: string): Promise<StoredMeasurement[]>;
+    /** The same of a maker's yarn, over all machines and tensions. */
+    inYarn(makerId: string, yarnId: string): Promise<StoredMeasurement[]>;
     get(id: string): Promise<StoredMeasurement | undefined>;
     withdraw(id: string, at: number): Promise<void>;
     restore(id: string): Promise<void>;
@@ -158,11 +158,11 @@ export type Bound = {
     restore(id: string): Promise<void>;
   };
   plans: {
-    /** The plan made last, anywhere. */
-    latest(makerId: string): Promise<StoredPlan | undefined>;
     /** Stores a plan with its first revision. */
     add(plan: StoredPlan): Promise<void>;
     get(id: string, makerId: string): Promise<StoredPlan | undefined>;
+    /** The maker's plan made last, in whatever place. */
+    latest(makerId: string): Promise<StoredPlan | undefined>;
   };
   conversations: {
     /** The talk of this maker in this place, empty when it never began or has lapsed by `at`. */

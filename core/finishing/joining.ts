@@ -57,15 +57,18 @@ export function ringGraftSteps(made: Fabric): Step[] {
 export function shutTail({ needles, loopMm }: Fabric): Tail {
   if (needles === undefined || loopMm === undefined)
     return { lengthMm: undefined, say: say`a tail ${GRAFT_WIDTHS} times as long as the tube is wide` };
-  const lengthMm = graftTailMm(Math.ceil(needles / 2), loopMm);
+  const lengthMm = graftTailMm(needles / 2, loopMm);
   return { lengthMm, say: say`a tail of ${tail(lengthMm)} to shut the end with` };
 }
 
 /** Ends of a tube shut flat, front grafted to back: each makes half a row in either layer. */
-export function shutSteps({ needles }: Fabric, ends: 1 | 2): Step[] {
-  const pairs = Math.ceil((needles ?? 0) / 2);
-  const howMany = needles === undefined ? say`front to back` : say`${count(pairs, 'pair')}, front to back`;
-  const odd = needles !== undefined && needles % 2 === 1 ? say` Take the last two loops as one.` : say``;
+export function shutSteps({ needles }: Pick<Fabric, 'needles'>, ends: 1 | 2): Step[] {
+  const pairs = Math.floor((needles ?? 0) / 2);
+  const howMany =
+    needles === undefined
+      ? say`front to back`
+      : say`${count(pairs, 'pair')}, front to back, needle 1 with needle ${needles} and so on`;
+  const odd = needles !== undefined && needles % 2 === 1 ? say` Take the odd loop together with the last.` : say``;
   const where = ends === 2 ? say`each end` : say`the last end`;
   return [
     {
@@ -78,7 +81,7 @@ export function shutSteps({ needles }: Fabric, ends: 1 | 2): Step[] {
       id: 'take_out_waste',
       driver: 'take_out_waste',
       count: ends * WASTE_ROWS,
-      say: say`Take out the waste yarn there (${ends * WASTE_ROWS} rows).`,
+      say: say`Take out the waste yarn there (${ends * WASTE_ROWS} rows), fasten the tail and draw it inside.`,
     },
   ];
 }

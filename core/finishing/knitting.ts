@@ -27,15 +27,20 @@ const opposite = (needles: number | undefined): Words =>
 /**
  * Waste yarn on, the main yarn joined with the tail the finish will need.
  * @param threads whether contrast threads must mark where the tube folds, to see a twist by
+ * @param beside what else setting up takes
  */
-export function startSteps(made: Pick<Counts, 'needles'>, left: Tail, threads = false): Step[] {
+export function startSteps(
+  made: Pick<Counts, 'needles'>,
+  left: Tail,
+  { threads = false, beside = say`` } = {},
+): Step[] {
   const waste = { role: 'waste' as const, stitches: stitches(WASTE_ROWS, made.needles) };
   return [
     {
       id: 'set_up',
       driver: 'set_up',
       count: 1,
-      say: say`Set up ${onNeedles(made.needles)} with waste yarn; leave a tail of ${tail(LOOSE_TAIL_MM)}.`,
+      say: say`Set up ${onNeedles(made.needles)} with waste yarn; leave a tail of ${tail(LOOSE_TAIL_MM)}.${beside}`,
     },
     {
       id: 'waste_on',
@@ -49,7 +54,7 @@ export function startSteps(made: Pick<Counts, 'needles'>, left: Tail, threads = 
       driver: 'change',
       count: 1,
       yarn: tailYarn(left),
-      say: say`Change to the main yarn; leave ${left.say}. Set the counter to 0.`,
+      say: say`Change to the main yarn; leave ${left.say}. Set your counters to 0.`,
     },
     ...(threads
       ? [
@@ -87,7 +92,11 @@ export function bodySteps(made: Counts, manner: Manner = ROUND): Step[] {
       count: 1,
       say: say`Lift the weights off so that the work hangs free, and measure from the first main row to the needles: about ${length(measureAtRow * hangingRowMm)}. Tell me what it is, and stop at the row I give; on your own, stop where all the rows hang about ${length(rows * hangingRowMm)}.`,
     },
-    knit('rows', rows - measureAtRow, say`Crank on to row ${rows}${manner.crank}${manner.end}.`),
+    knit(
+      'rows',
+      rows - measureAtRow,
+      say`Crank on to row ${rows}, or to the row I gave you${manner.crank}${manner.end}.`,
+    ),
   ];
 }
 
@@ -100,7 +109,7 @@ export function endSteps(made: Counts, left: Tail): Step[] {
       driver: 'change',
       count: 1,
       yarn: tailYarn(left),
-      say: say`Check the counter against your markers. Cut the main yarn, leaving ${left.say}, and change to waste yarn.`,
+      say: say`Check your counters against the markers; if they differ, measure before you cut. Cut the main yarn, leaving ${left.say}, and change to waste yarn.`,
     },
     {
       id: 'waste_off',

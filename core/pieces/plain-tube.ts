@@ -3,7 +3,14 @@ import { castOffSteps, looseTail, shutSteps, shutTail } from '../finishing/joini
 import { bodySteps, endSteps, startSteps, tidySteps } from '../finishing/knitting.js';
 import { type Asked, type Layout, piece } from '../piece.js';
 import { done, type Outcome } from '../problems.js';
-import { say } from '../words.js';
+import { say, type Words } from '../words.js';
+
+/** Read before the words of one end alone, so that `one end open` is not taken for both. */
+const ONE_SHUT = [
+  ...['one end shut', 'one end closed', 'shut at one end', 'closed at one end'],
+  ...['one shut end', 'one closed end', 'shut end', 'closed end'],
+  ...['one end open', 'one open end', 'open at one end', 'one end live', 'one live end', 'live at one end'],
+];
 
 const asks = {
   length: {
@@ -30,12 +37,12 @@ const asks = {
     label: 'Ends',
     words: ['ends', 'end'],
     options: [
+      { id: 'one_shut', label: 'one shut, one live', words: ONE_SHUT },
       { id: 'live', label: 'live on waste yarn', words: ['live', 'open'] },
-      { id: 'one_shut', label: 'one shut, one live', words: ['one end shut', 'one end closed', 'shut at one end'] },
       {
         id: 'shut',
         label: 'shut flat',
-        words: ['both ends shut', 'ends shut', 'shut', 'both ends closed', 'closed ends'],
+        words: ['both ends shut', 'both ends closed', 'shut at both ends', 'closed at both ends', 'shut', 'closed'],
       },
       { id: 'cast_off', label: 'cast off', words: ['cast off', 'bound off', 'bind off'] },
     ],
@@ -81,6 +88,12 @@ function layouts(asked: Asked<typeof asks>): Outcome<readonly Layout[]> {
   ]);
 }
 
+const ENDS_ASSUMED: Record<string, readonly Words[]> = {
+  live: [say`both ends left live on waste yarn`],
+  one_shut: [say`the first end left live on waste yarn`],
+  cast_off: [say`cast off ends, which roll a little`],
+};
+
 export const plainTube = piece({
   id: 'plain-tube',
   label: 'Tube',
@@ -90,12 +103,12 @@ export const plainTube = piece({
   needs: [['length']],
   example: 'a tube 22 in long',
   layouts,
-  assumes: ({ asked }) => (asked.ends === 'live' ? [say`both ends left live on waste yarn`] : []),
+  assumes: ({ asked }) => ENDS_ASSUMED[asked.ends] ?? [],
   notions: () => [],
   steps: (made) => {
     const shut = shutEnds(made.asked);
     return [
-      ...startSteps(made, shut === 2 ? shutTail(made) : looseTail, shut > 0),
+      ...startSteps(made, shut === 2 ? shutTail(made) : looseTail, { threads: shut > 0 }),
       ...bodySteps(made),
       ...endSteps(made, shut > 0 ? shutTail(made) : looseTail),
       ...(made.asked.ends === 'cast_off' ? castOffSteps(made.needles) : []),

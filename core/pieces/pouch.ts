@@ -82,11 +82,22 @@ function widthWindow({ width, closure, ring }: PouchAsked): Outcome<Window> {
 /** A ring stands inside the height: at most a third of it. From memory. */
 const RING_SHARE = 1 / 3;
 
+const heightOf = (needles: number | undefined, stitchMm: number | undefined): number | undefined =>
+  needles && stitchMm && ((needles - 1) * stitchMm) / 2;
+
+/** Rings that were asked for, or that a closure asked for needs; others are kept only where they fit. */
+const isMeant = ({ closure, ring }: PouchAsked): boolean => closure !== undefined || ring !== RING_MM;
+
+function ringOf({ asked, needles, stitchMm }: PouchMade): number {
+  const heightMm = heightOf(needles, stitchMm);
+  return heightMm && !isMeant(asked) && asked.ring > heightMm * RING_SHARE ? 0 : asked.ring;
+}
+
 function layouts(asked: PouchAsked, { needles, stitchMm }: Fabric): Outcome<readonly Layout[]> {
   const window = widthWindow(asked);
   if (!window.ok) return window;
-  const heightMm = needles && stitchMm.round && ((needles - 1) * stitchMm.round) / 2;
-  if (heightMm && asked.closure && asked.ring > heightMm * RING_SHARE) {
+  const heightMm = heightOf(needles, stitchMm.round);
+  if (heightMm && isMeant(asked) && asked.ring > heightMm * RING_SHARE) {
     const offers = [{ label: say`no rings`, edit: { ring: { is: 'length' as const, mm: 0 } } }];
     return refused({ code: 'ring_too_big', ringMm: asked.ring, heightMm, offers });
   }
@@ -125,10 +136,11 @@ function layouts(asked: PouchAsked, { needles, stitchMm }: Fabric): Outcome<read
 }
 
 /** The closure asked for, else the longest stock length that the finished width takes. */
-function closureOf({ asked, layout, rows, rowMm }: PouchMade): number | undefined {
+function closureOf(made: PouchMade): number | undefined {
+  const { asked, layout, rows, rowMm } = made;
   const width = layout.dimensions[0];
   if (asked.closure !== undefined || width === undefined) return asked.closure;
-  return longestStockClosureMm(dimensionMm(width, rows, rowMm), asked.ring);
+  return longestStockClosureMm(dimensionMm(width, rows, rowMm), ringOf(made));
 }
 
 export const pouch = piece({
@@ -144,25 +156,29 @@ export const pouch = piece({
     const closureMm = closureOf(made);
     if (closureMm === undefined) return [];
     const { asked } = made;
-    const ring = asked.ring === RING_MM ? [say`${length(RING_MM)} kept for a ring at each side`] : [];
+    const kept =
+      ringOf(made) === 0
+        ? say`no rings, for which it is too low`
+        : say`${length(RING_MM)} kept for a ring at each side`;
+    const ring = asked.ring === RING_MM ? [kept] : [];
     if (asked.closure === undefined)
       return [...ring, say`a closure of ${closureLength(closureMm)}, the longest stock length that fits`];
     return asked.width ? ring : [...ring, say`${range(EASE_MM.lo, EASE_MM.hi)} of ease beside the closure`];
   },
   notions: (made) => {
     const closureMm = closureOf(made);
-    return closureMm === undefined ? [] : closureNotions(closureMm, made.asked.ring);
+    return closureMm === undefined ? [] : closureNotions(closureMm, ringOf(made));
   },
   steps: (made) => {
     const widthMm = (made.rowsInPiece * made.rowMm) / 2;
     const closureMm = closureOf(made);
     return [
-      ...startSteps(made, graftTail(made), true),
+      ...startSteps(made, graftTail(made), { threads: true }),
       ...bodySteps(made),
       ...endSteps(made, seamTail(widthMm)),
       ...ringGraftSteps(made),
       ...foldSeamSteps(made.rowsInPiece),
-      ...(closureMm === undefined ? [] : closureSteps(made, widthMm, closureMm, made.asked.ring)),
+      ...(closureMm === undefined ? [] : closureSteps(made, widthMm, closureMm, ringOf(made))),
       ...tidySteps(6, 'width', true),
     ];
   },

@@ -1,6 +1,8 @@
 import { v7 } from 'uuid';
 import type { Conversation } from '../../bot/conversation.js';
+import { answer } from '../../bot/desk/index.js';
 import type { Reply } from '../../bot/reply.js';
+import type { Request } from '../../bot/request.js';
 import type { Address, Bound, Store } from '../../bot/store/ports.js';
 import { openSqlite } from '../../bot/store/sqlite.js';
 import { silentLog } from '../../bot/surroundings.js';
@@ -19,6 +21,8 @@ export type Talk = {
   take(input: Turn['input'], more?: Partial<Turn>): Promise<Answered>;
   /** Words typed, and the answer to them. */
   say(text: string, more?: Partial<Turn>): Promise<Answer>;
+  /** A request as a door would make it of words or a button, straight to its desk. */
+  ask(request: Request): Promise<Reply>;
   /** A button of the card that offered last. */
   press(index: number, turn?: string): Promise<Answer>;
   conversation(more?: Partial<Turn>): Promise<Conversation>;
@@ -65,6 +69,15 @@ export async function talk(fault: Fault = (bound) => bound, path = ':memory:'): 
     within,
     conversation,
     say: (text, more) => answered({ text }, more),
+    ask: (request) =>
+      within(async (bound) => {
+        const maker = await held(bound);
+        const before = await bound.conversations.of('dm:D1', maker.id, AT);
+        const at = { maker, talk: before, store: bound, now: AT + ++turns, newId: v7, openUntil: AT + 1e9 };
+        const { reply, talk } = await answer(request, at);
+        await bound.conversations.keep('dm:D1', maker.id, talk, AT + 1e9);
+        return reply;
+      }),
     async press(index, turn) {
       const offered = (await conversation()).offered.at(-1);
       return answered({ pick: { turn: turn ?? offered?.turn ?? '', index } });

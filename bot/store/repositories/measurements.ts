@@ -5,6 +5,7 @@ import type { Tables } from '../schema.js';
 
 export function measurements(db: Kysely<Tables>, workspaceId: string): Bound['measurements'] {
   const rows = db.selectFrom('measurement').selectAll().where('workspace_id', '=', workspaceId);
+  const standing = rows.where('withdrawn_at_ms', 'is', null).orderBy('at_ms').orderBy('id');
 
   async function setWithdrawn(id: string, at: number | null): Promise<void> {
     await db
@@ -48,32 +49,17 @@ export function measurements(db: Kysely<Tables>, workspaceId: string): Bound['me
     },
 
     async of(profileId) {
-      const standing = await rows
-        .where('profile_id', '=', profileId)
-        .where('withdrawn_at_ms', 'is', null)
-        .orderBy('at_ms')
-        .orderBy('id')
-        .execute();
-      return standing.map(measurement);
+      return (await standing.where('profile_id', '=', profileId).execute()).map(measurement);
     },
 
     async inYarn(makerId, yarnId) {
-      const standing = await db
-        .selectFrom('measurement')
-        .innerJoin('profile', (on) =>
-          on
-            .onRef('profile.workspace_id', '=', 'measurement.workspace_id')
-            .onRef('profile.id', '=', 'measurement.profile_id'),
-        )
-        .selectAll('measurement')
-        .where('measurement.workspace_id', '=', workspaceId)
-        .where('profile.maker_id', '=', makerId)
-        .where('profile.yarn_id', '=', yarnId)
-        .where('measurement.withdrawn_at_ms', 'is', null)
-        .orderBy('measurement.at_ms')
-        .orderBy('measurement.id')
-        .execute();
-      return standing.map(measurement);
+      const inYarn = db
+        .selectFrom('profile')
+        .select('id')
+        .where('workspace_id', '=', workspaceId)
+        .where('maker_id', '=', makerId)
+        .where('yarn_id', '=', yarnId);
+      return (await standing.where('profile_id', 'in', inYarn).execute()).map(measurement);
     },
 
     async get(id) {

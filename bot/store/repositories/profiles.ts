@@ -3,7 +3,7 @@ import { v7 } from 'uuid';
 import type { Bound, Profile } from '../ports.js';
 import type { Tables } from '../schema.js';
 import { openedMachine } from './machines.js';
-import { openedYarn } from './yarns.js';
+import { nameYarn, openedYarn } from './yarns.js';
 
 export function profiles(db: Kysely<Tables>, workspaceId: string): Bound['profiles'] {
   async function of(makerId: string): Promise<Profile[]> {
@@ -53,26 +53,6 @@ export function profiles(db: Kysely<Tables>, workspaceId: string): Bound['profil
         .execute();
     },
   };
-}
-
-/** Gives a profile of unnamed yarn a yarn that no profile has yet, so that its measurements stay with it. */
-async function nameYarn(db: Kysely<Tables>, workspaceId: string, profileId: string, yarnId: string): Promise<void> {
-  await db
-    .updateTable('profile')
-    .set({ yarn_id: yarnId })
-    .where('workspace_id', '=', workspaceId)
-    .where('id', '=', profileId)
-    .where(({ not, exists, selectFrom }) =>
-      not(
-        exists(
-          selectFrom('profile as other')
-            .select('other.id')
-            .where('other.workspace_id', '=', workspaceId)
-            .where('other.yarn_id', '=', yarnId),
-        ),
-      ),
-    )
-    .execute();
 }
 
 function joined(db: Kysely<Tables>, workspaceId: string) {

@@ -1,36 +1,11 @@
 import type { Kysely } from 'kysely';
 import type { Bound, Work } from '../ports.js';
 import type { Tables } from '../schema.js';
+import { tally } from './tally.js';
 
 export function works(db: Kysely<Tables>, workspaceId: string): Bound['works'] {
   const one = (id: string) => db.updateTable('work').where('workspace_id', '=', workspaceId).where('id', '=', id);
-  const entry = (workId: string, seq: number) =>
-    db
-      .updateTable('tally_entry')
-      .where('workspace_id', '=', workspaceId)
-      .where('work_id', '=', workId)
-      .where('seq', '=', seq);
-
-  const count: Bound['works']['count'] = async (id, { kind, rows, said, at }) => {
-    const { version } = await one(id)
-      .set(({ eb }) => ({ version: eb('version', '+', 1), touched_at_ms: at }))
-      .returning('version')
-      .executeTakeFirstOrThrow();
-    await db
-      .insertInto('tally_entry')
-      .values({
-        workspace_id: workspaceId,
-        work_id: id,
-        seq: version,
-        kind,
-        rows,
-        said,
-        at_ms: at,
-        undone_at_ms: null,
-      })
-      .execute();
-    return version;
-  };
+  const counts = tally(db, workspaceId);
 
   return {
     async start({ id, makerId, planId, profileId, stopAt, at }) {
@@ -50,7 +25,7 @@ export function works(db: Kysely<Tables>, workspaceId: string): Bound['works'] {
           outcome: '',
         })
         .execute();
-      await count(id, { kind: 'start', rows: 0, said: '', at });
+      await counts.count(id, { kind: 'start', rows: 0, said: '', at });
     },
 
     async open(makerId) {
@@ -81,31 +56,7 @@ export function works(db: Kysely<Tables>, workspaceId: string): Bound['works'] {
       await one(id).set({ ended_at_ms: null, outcome: '' }).execute();
     },
 
-    count,
-    async undoCount(id, seq, at) {
-      await entry(id, seq).set({ undone_at_ms: at }).execute();
-    },
-    async redoCount(id, seq) {
-      await entry(id, seq).set({ undone_at_ms: null }).execute();
-    },
-
-    async tally(id) {
-      const entries = await db
-        .selectFrom('tally_entry')
-        .selectAll()
-        .where('workspace_id', '=', workspaceId)
-        .where('work_id', '=', id)
-        .orderBy('seq')
-        .execute();
-      return entries.map(({ seq, kind, rows, said, at_ms, undone_at_ms }) => ({
-        seq,
-        kind,
-        rows,
-        said,
-        at: at_ms,
-        undone: undone_at_ms !== null,
-      }));
-    },
+    ...counts,
   };
 }
 

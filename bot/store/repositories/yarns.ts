@@ -21,6 +21,31 @@ export async function openedYarn(
   return id;
 }
 
+/** Gives a profile of unnamed yarn a yarn that no profile has yet, so that its measurements stay with it. */
+export async function nameYarn(
+  db: Kysely<Tables>,
+  workspaceId: string,
+  profileId: string,
+  yarnId: string,
+): Promise<void> {
+  await db
+    .updateTable('profile')
+    .set({ yarn_id: yarnId })
+    .where('workspace_id', '=', workspaceId)
+    .where('id', '=', profileId)
+    .where(({ not, exists, selectFrom }) =>
+      not(
+        exists(
+          selectFrom('profile as other')
+            .select('other.id')
+            .where('other.workspace_id', '=', workspaceId)
+            .where('other.yarn_id', '=', yarnId),
+        ),
+      ),
+    )
+    .execute();
+}
+
 export function yarns(db: Kysely<Tables>, workspaceId: string): Bound['yarns'] {
   return {
     async describe(id, { category, tex, since }) {

@@ -32,7 +32,7 @@ describe('the rows of a piece', () => {
 
 describe('contrast threads', () => {
   const words = (needles: number | undefined) =>
-    startSteps({ needles }, tail, true).map((s) => printed(s.say, { units: 'in' }));
+    startSteps({ needles }, tail, { threads: true }).map((s) => printed(s.say, { units: 'in' }));
 
   test('mark needle 1 and the needle opposite where the counter is set to 0, and come out at the end', () => {
     expect(words(46).at(-1)).toContain('one to that of needle 24');

@@ -3,6 +3,7 @@ import type { Given } from '../../../core/given.js';
 import { flatPanel } from '../../../core/pieces/flat-panel.js';
 import type { PlanInput } from '../../../core/plan.js';
 import { printed } from '../../../core/units/print.js';
+import { say } from '../../../core/words.js';
 import { between, EVEN, mm, outcomeOf, planOf, problemsOf, read, tube } from '../samples.js';
 
 const needles = (count: number): Given => ({ is: 'count', count });
@@ -47,9 +48,38 @@ describe('the needles of a panel', () => {
 
   test('leave two of the machine free', () => {
     expect(panel({ needles: needles(46), length: mm(300) }).needles).toBe(46);
-    expect(problemsOf(outcomeOf(flatPanel, { needles: needles(48), length: mm(300) }, onEven))).toEqual([
+    expect(problemsOf(outcomeOf(flatPanel, { needles: needles(48), length: mm(300) }, onEven))).toMatchObject([
       { code: 'too_many_needles', given: 48, max: 46, machine: 48 },
     ]);
+  });
+
+  // 600 mm are 80 stitches: 2 panels of (80 − 2)/2 + 2 = 41 needles, joined 2·39·7.5 + 2·7.5 = 600 mm.
+  test('too many for the machine come with panels to join, and with the widest panel there is', () => {
+    const values = { width: mm(600), length: mm(300) };
+    const [problem] = problemsOf(outcomeOf(flatPanel, values, onEven));
+    if (problem?.code !== 'too_many_needles') throw new Error('the width was taken');
+    expect(problem.offers.map(({ label }) => printed(label, { units: 'cm' }))).toEqual([
+      '2 panels of 41 needles, joined with full-stitch seams to about 60 cm wide',
+      '46 needles, the most it takes, about 34.5 cm wide',
+    ]);
+    expect(problem.offers.map(({ edit }) => edit)).toEqual([
+      { width: null, needles: needles(41), seam: seam('full') },
+      { width: null, needles: needles(46), seam: seam('free') },
+    ]);
+  });
+
+  test('too many before a stitch was measured are told in stitches', () => {
+    const rowsOnly = { ...onEven, measurements: [tube('a', 100, 500)] };
+    const [problem] = problemsOf(outcomeOf(flatPanel, { needles: needles(60), length: mm(300) }, rowsOnly));
+    if (problem?.code !== 'too_many_needles') throw new Error('the needles were taken');
+    expect(problem.offers.map(({ label }) => printed(label, { units: 'cm' }))[0]).toBe(
+      '2 panels of 31 needles, joined with full-stitch seams to about 60 stitches wide',
+    );
+  });
+
+  test('that work are marked, so that none is cranked past', () => {
+    const [setUp] = panel({ needles: needles(40), length: mm(300) }).steps;
+    expect(printed(setUp?.say ?? say``, { units: 'cm' })).toMatch(/40 needles .*Mark the first and the last of them/);
   });
 
   test('may be any while the machine is not known', () => {
@@ -95,5 +125,23 @@ describe('the last row of a panel', () => {
     const made = panel({ needles: needles(40), length: between(5 * rows - 1, 5 * rows + 1) });
     expect(made.rows).toBe(rows);
     expect(made.steps.map((s) => printed(s.say, { units: 'cm' })).join(' ')).toContain(side);
+  });
+
+  test('of an odd number is advised against, and only that', () => {
+    const advice = (rows: number) =>
+      panel({ needles: needles(40), length: between(5 * rows - 1, 5 * rows + 1) })
+        .assumed.map((w) => printed(w, { units: 'cm' }))
+        .filter((said) => said.includes('even'));
+    expect(advice(61)).toEqual(['61 rows, an odd count, end at the far side; even ones, 60 or 62, are easier']);
+    expect(advice(60)).toEqual([]);
+  });
+
+  test('gives the bars of a side that will be sewn', () => {
+    const told = (id: string) =>
+      panel({ needles: needles(40), length: between(285, 315), seam: seam(id) })
+        .steps.map((s) => printed(s.say, { units: 'cm' }))
+        .join(' ');
+    expect(told('full')).toContain('60 bars up each edge to sew');
+    expect(told('free')).not.toContain('bars up each edge');
   });
 });

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { plainTube } from '../../../core/pieces/plain-tube.js';
+import { printed } from '../../../core/units/print.js';
+import { say } from '../../../core/words.js';
 import { between, mm, planOf } from '../samples.js';
 
 // Worked by hand: √(545·575)/5.08 = 110.197; 12143 ≤ 110·111 = 12210.
@@ -67,6 +69,22 @@ describe('a tube whose ends are shut flat', () => {
 
   test('on an odd number of needles takes two loops as one', () => {
     const made = planOf(plainTube, { length: mm(558.8), ends: { is: 'choice', id: 'shut' } }, { needles: 45 });
-    expect(made.steps.find((s) => s.id === 'shut')?.count).toBe(46);
+    const step = made.steps.find((s) => s.id === 'shut');
+    expect(step?.count).toBe(2 * 22);
+    expect(printed(step?.say ?? say``, { units: 'in' })).toMatch(/22 pairs.*Take the odd loop together with the last/);
+  });
+
+  test.each([
+    ['live', 'both ends left live on waste yarn'],
+    ['one_shut', 'the first end left live on waste yarn'],
+    ['cast_off', 'cast off ends, which roll a little'],
+  ])('says what becomes of the others: %s', (id, said) => {
+    expect(shut(id).assumed.map((words) => printed(words, { units: 'in' }))).toContain(said);
+  });
+
+  // 2·558.8·171.45 = 46·110·7.4543·5.08 = 191,612 mm².
+  test('has the area of its stitches, the grafted half rows among them', () => {
+    const [lengthMm = 0, widthMm = 0] = shut('shut').sizes.map((s) => s.expectedMm ?? 0);
+    expect(2 * lengthMm * widthMm).toBeCloseTo(46 * (109 + 1) * (342.9 / 46) * 5.08, 6);
   });
 });

@@ -41,7 +41,7 @@ describe('a pouch for an 8 in closure on 46 needles', () => {
     const assumed = made.assumed.map((w) => printed(w, { units: 'in' }));
     expect(assumed).toContain('1 in kept for a ring at each side');
     expect(assumed).toContain('1/2 to 1 in of ease beside the closure');
-    expect(made.cautions).toHaveLength(3);
+    expect(made.cautions).toHaveLength(4);
   });
 
   test('without rings is narrower by two of them', () => {
@@ -66,7 +66,7 @@ describe('a pouch of a width alone', () => {
   test('too narrow for any closure has none, and no caution about one', () => {
     const small = planOf(pouch, { width: mm(120) });
     expect(small.notions).toEqual([]);
-    expect(small.cautions).toHaveLength(2);
+    expect(small.cautions).toHaveLength(3);
     expect(stepCount(small, 'sew_closure')).toBeUndefined();
   });
 });
@@ -115,6 +115,20 @@ describe('rings', () => {
     ]);
     expect(outcomeOf(pouch, { ...values, ring: mm(0) }).ok).toBe(true);
     expect(outcomeOf(pouch, { ...values, ring: mm(55) }).ok).toBe(true);
+  });
+
+  // On 20 needles it is 70.8 mm tall, of which 25.4 mm is more than a third.
+  test('not asked for are left out of a pouch too low for them, which then takes the longer closure', () => {
+    const low = planOf(pouch, { width: inches(11) }, { needles: 20 });
+    const assumed = low.assumed.map((w) => printed(w, { units: 'in' }));
+    expect(assumed).toContain('no rings, for which it is too low');
+    expect(low.notions.map((n) => printed(n.say, { units: 'in' }))).toEqual(['a closure of 10 in (25 cm)']);
+    expect(stepCount(low, 'ring')).toBeUndefined();
+  });
+
+  test('asked for are refused in a pouch too low for them, whether or not a closure was named', () => {
+    const outcome = outcomeOf(pouch, { width: inches(11), ring: mm(30) }, { needles: 20 });
+    expect(problemsOf(outcome)).toMatchObject([{ code: 'ring_too_big', ringMm: 30 }]);
   });
 });
 
