@@ -109,6 +109,15 @@ export function profilesContract(name: string, store: () => Store): void {
       });
     });
 
+    test.each([{ category: 8 }, { category: -1 }, { tex: 0 }])('a yarn of %o is refused', async (wrong) => {
+      const refused = store().within('T1', async (s) => {
+        const { id } = await s.makers.held('U1', 'Nadia', AT);
+        const { yarn } = await s.profiles.opened(id, { name: '46', needles: 46 }, 'grey', '', AT);
+        await s.yarns.describe(yarn.id, wrong);
+      });
+      await expect(refused).rejects.toThrow(/check/i);
+    });
+
     test('what is known of a yarn stays when more becomes known', async () => {
       await store().within('T1', async (s) => {
         const { id } = await s.makers.held('U1', 'Nadia', AT);

@@ -48,6 +48,28 @@ export function recordsContract(name: string, store: () => Store): void {
       });
     });
 
+    test('what was not measured comes back as not known', async () => {
+      await store().within('T1', async (s) => {
+        const { profile } = await openedProfile(s);
+        const bare = { ...reading(profile.id), needles: undefined, massG: undefined, unravelled: undefined };
+        await s.measurements.add(bare);
+        expect(await s.measurements.of(profile.id)).toEqual([bare]);
+      });
+    });
+
+    test.each([
+      ['needles', { needles: 0 }],
+      ['a mass', { massG: 0 }],
+      ['stitches unravelled', { unravelled: { stitches: 0, lengthMm: 5 } }],
+      ['a length unravelled', { unravelled: { stitches: 5, lengthMm: 0 } }],
+    ])('%s of nought is refused', async (_, wrong) => {
+      const refused = store().within('T1', async (s) => {
+        const { profile } = await openedProfile(s);
+        await s.measurements.add({ ...reading(profile.id), ...wrong });
+      });
+      await expect(refused).rejects.toThrow(/check/i);
+    });
+
     test('a state outside the set is refused', async () => {
       const strange = store().within('T1', async (s) => {
         const { profile } = await openedProfile(s);

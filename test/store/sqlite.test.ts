@@ -1,11 +1,8 @@
-import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
+import { join } from 'node:path';
 import Database from 'better-sqlite3';
-import { Kysely, type Migration, Migrator, SqliteDialect } from 'kysely';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { migrations } from '../../bot/store/migrations/index.js';
-import type { Tables } from '../../bot/store/schema.js';
 import { openSqlite } from '../../bot/store/sqlite.js';
 import { storeContract } from './contract.js';
 import { together } from './processes.js';
@@ -83,42 +80,6 @@ describe('a SQLite file', () => {
     put.run('5', 'apart', '');
     expect(kept()).toMatchObject([{ id: '1' }, { id: '3', body: 'twelve' }, { id: '4' }, { id: '5' }]);
     file.close();
-  });
-});
-
-describe('a file of an earlier version', () => {
-  test('is brought up to date with everything in it, and every row still points at its own', async () => {
-    const path = newPath();
-    mkdirSync(dirname(path), { recursive: true });
-    const old = new Kysely<Tables>({ dialect: new SqliteDialect({ database: new Database(path) }) });
-    const provider = { getMigrations: async () => ({ '0001-first': migrations['0001-first'] as Migration }) };
-    expect((await new Migrator({ db: old, provider }).migrateToLatest()).error).toBeUndefined();
-    await old.destroy();
-    const file = new Database(path);
-    file.exec(`
-      insert into workspace values ('w', 'T1');
-      insert into maker values ('w', 'm', 'U1', 'Nadia', 'in', 'UTC');
-      insert into machine values ('w', 'mc', 'm', '46', '46', 46);
-      insert into yarn values ('w', 'y', 'm', 'grey', 'grey');
-      insert into profile values ('w', 'p', 'm', 'mc', 'y', 5);
-      insert into measurement values ('w', 'ms', 'p', 's', 'rested', 'tube', 110, 558.8, 'read', null, null, null,
-        'as said', ${AT}, null);
-    `);
-    file.close();
-
-    const store = await openSqlite(path);
-    await store.within('T1', async (s) => {
-      const { id } = await s.makers.held('U1', 'Nadia', AT);
-      const [profile] = await s.profiles.of(id);
-      expect(profile).toMatchObject({ id: 'p', tension: '', machine: { needles: 46 }, yarn: { name: 'grey' } });
-      expect(await s.measurements.of('p')).toMatchObject([{ id: 'ms', day: Math.floor(AT / 86_400_000), note: '' }]);
-    });
-    await store.close();
-    const migrated = new Database(path);
-    expect(migrated.pragma('foreign_key_check')).toEqual([]);
-    migrated.pragma('foreign_keys = on');
-    expect(() => migrated.exec("delete from profile where id = 'p'")).toThrow(/FOREIGN KEY/);
-    migrated.close();
   });
 });
 

@@ -47,6 +47,33 @@ export function worksContract(name: string, store: () => Store): void {
       });
     });
 
+    test('stands where the last count left it when an earlier one is taken back', async () => {
+      await store().within('T1', async (s) => {
+        const { maker } = await started(s);
+        const ten = await s.works.count('w1', { kind: 'by', rows: 10, said: '+10', at: AT + 1 });
+        await s.works.count('w1', { kind: 'lost', rows: 10, said: 'lost count', at: AT + 2 });
+        await s.works.count('w1', { kind: 'settled', rows: 64, said: 'keep 64', at: AT + 3 });
+        await s.works.undoCount('w1', ten, AT + 4);
+        expect((await s.works.get('w1', maker.id))?.rows).toBe(64);
+        expect((await s.works.tally('w1')).map(({ undone }) => undone)).toEqual([false, true, false, false]);
+      });
+    });
+
+    test('gives two counts at once a number each', async () => {
+      await store().within('T1', (s) => started(s));
+      const counted = (rows: number) =>
+        store().within('T1', (s) => s.works.count('w1', { kind: 'to', rows, said: '', at: AT }));
+      const numbers = await Promise.all([counted(7), counted(8)]);
+      const entries = await store().within('T1', (s) => s.works.tally('w1'));
+      expect(entries.map(({ seq, rows }) => [seq, rows])).toEqual([
+        [1, 0],
+        ...[
+          [numbers[0], 7],
+          [numbers[1], 8],
+        ].toSorted(),
+      ]);
+    });
+
     test('of several the one counted last comes first', async () => {
       await store().within('T1', async (s) => {
         const { maker } = await started(s, 'w1', AT);
@@ -102,12 +129,44 @@ export function worksContract(name: string, store: () => Store): void {
         expect(await s.readings.of('w1')).toEqual([]);
         expect(await s.works.tally('w1')).toEqual([]);
       });
-      const foreign = { id: 'r9', workId: 'w1', row: 1, lengthMm: 5, state: 'hanging' as const, said: '', at: AT };
-      await expect(store().within('T2', (s) => s.readings.add(foreign))).rejects.toThrow(/foreign/i);
+    });
+
+    test('is changed from its own workspace alone', async () => {
+      const read = { id: 'r1', workId: 'w1', row: 9, lengthMm: 50, state: 'hanging' as const, said: '', at: AT };
+      const { maker, work } = await store().within('T1', async (s) => {
+        const made = await started(s);
+        await s.readings.add(read);
+        return made;
+      });
+      await store().within('T2', async (s) => {
+        await s.works.stopAt('w1', 3);
+        await s.works.end('w1', AT, 'given_up');
+        await s.works.undoCount('w1', 1, AT);
+        await s.readings.withdraw('r1', AT);
+      });
+      const counted = store().within('T2', (s) => s.works.count('w1', { kind: 'by', rows: 1, said: '+1', at: AT }));
+      await expect(counted).rejects.toThrow(/no result/i);
+      await store().within('T1', async (s) => {
+        expect(await s.works.open(maker.id)).toEqual([work]);
+        expect(await s.works.tally('w1')).toHaveLength(1);
+        expect(await s.readings.of('w1')).toEqual([read]);
+      });
     });
   });
 
   describe(`${name}: measurements in one yarn`, () => {
+    test('are none for another maker or in another workspace', async () => {
+      const { maker, profile } = await store().within('T1', async (s) => {
+        const made = await openedProfile(s);
+        await s.measurements.add(reading(made.profile.id));
+        const owen = await s.makers.held('U2', 'Owen', AT);
+        expect(await s.measurements.inYarn(owen.id, made.profile.yarn.id)).toEqual([]);
+        return made;
+      });
+      const elsewhere = store().within('T2', (s) => s.measurements.inYarn(maker.id, profile.yarn.id));
+      expect(await elsewhere).toEqual([]);
+    });
+
     test('come from every machine and tension, but not from another yarn or what was withdrawn', async () => {
       await store().within('T1', async (s) => {
         const { maker, profile } = await openedProfile(s);
@@ -131,6 +190,8 @@ export function worksContract(name: string, store: () => Store): void {
         await s.plans.add(second);
         await s.plans.add(first);
         expect(await s.plans.latest(maker.id)).toEqual(second);
+        const owen = await s.makers.held('U2', 'Owen', AT);
+        expect(await s.plans.latest(owen.id)).toBeUndefined();
       });
     });
   });

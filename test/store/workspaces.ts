@@ -3,6 +3,13 @@ import { Conversation } from '../../bot/conversation.js';
 import type { Bound, Store } from '../../bot/store/ports.js';
 import { AT, openedProfile, plan, reading } from './samples.js';
 
+async function openedPlan(s: Bound) {
+  const { maker, profile } = await openedProfile(s);
+  const made = plan(maker.id, profile.id);
+  await s.plans.add(made);
+  return { maker, profile, made };
+}
+
 /** The walls between workspaces. */
 export function workspacesContract(name: string, store: () => Store): void {
   describe(`${name}: workspaces`, () => {
@@ -37,17 +44,37 @@ export function workspacesContract(name: string, store: () => Store): void {
     });
 
     test('a row cannot point into another workspace', async () => {
-      const { maker, profile } = await store().within('T1', openedProfile);
+      const { maker, profile, made } = await store().within('T1', openedPlan);
+      await store().within('T1', (s) =>
+        s.works.start({
+          ...{ id: 'w1', makerId: maker.id, planId: made.id, profileId: profile.id },
+          stopAt: 9,
+          at: AT,
+        }),
+      );
       const red = { name: 'red', needles: 46 };
-      await store().within('T2', openedProfile);
+      const own = await store().within('T2', openedPlan);
+      const work = {
+        id: 'w2',
+        makerId: own.maker.id,
+        planId: own.made.id,
+        profileId: own.profile.id,
+        stopAt: 9,
+        at: AT,
+      };
       const pointers: ((s: Bound) => Promise<unknown>)[] = [
         (s) => s.measurements.add(reading(profile.id)),
         (s) => s.profiles.opened(maker.id, red, 'grey', '', AT),
         (s) => s.conversations.keep('dm:D1', maker.id, Conversation.parse({}), AT),
         async (s) => s.plans.add(plan((await openedProfile(s)).maker.id, profile.id)),
         async (s) => s.plans.add(plan(maker.id, (await openedProfile(s)).profile.id)),
+        (s) => s.works.start({ ...work, makerId: maker.id }),
+        (s) => s.works.start({ ...work, planId: made.id }),
+        (s) => s.works.start({ ...work, profileId: profile.id }),
+        (s) => s.readings.add({ id: 'r1', workId: 'w1', row: 1, lengthMm: 5, state: 'hanging', said: '', at: AT }),
       ];
       for (const point of pointers) await expect(store().within('T2', point)).rejects.toThrow(/foreign key/i);
+      await store().within('T2', (s) => s.works.start(work));
     });
   });
 }
