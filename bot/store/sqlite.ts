@@ -66,9 +66,9 @@ async function migrate(db: Kysely<Tables>): Promise<void> {
     await sql`begin immediate`.execute(one);
     try {
       const migrator = new Migrator({ db: one, provider: { getMigrations: async () => migrations } });
-      const { error } = await migrator.migrateToLatest();
+      const { error, results = [] } = await migrator.migrateToLatest();
       if (error) throw error;
-      const { rows } = await sql`pragma foreign_key_check`.execute(one);
+      const { rows } = results.length === 0 ? { rows: [] } : await sql`pragma foreign_key_check`.execute(one);
       if (rows.length > 0) throw new Error(`a migration left ${rows.length} rows that point nowhere`);
       await sql`commit`.execute(one);
     } catch (error) {
