@@ -3,6 +3,8 @@ import { say, type Words } from './words.js';
 
 const whenever: Record<Trait, Words> = {
   small_parts: say`Small parts such as rings and closure pulls are not for children under three.`,
+  long_loop: say`A strap is a long loop: keep it away from small children.`,
+  load: say`Straps and rings bear the load: test them with twice as much, and look at the seams.`,
 };
 
 const always: readonly Words[] = [

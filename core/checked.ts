@@ -4,7 +4,7 @@ import { done, type FieldName, type Outcome, type Problem, refused } from './pro
 import type { Window } from './sizing/rows.js';
 
 /** What was asked of a piece, in range and complete, with the fields that fell back on a default. */
-export type Checked = { asked: Asked<Asks>; toleranced: readonly string[] };
+type Checked = { asked: Asked<Asks>; toleranced: readonly string[] };
 
 /**
  * Returns what was asked of a piece, or every problem with it at once.

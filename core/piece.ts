@@ -53,7 +53,7 @@ export type Layout = {
 };
 
 /** What a step takes its time from. */
-export type Driver =
+type Driver =
   | 'set_up'
   | 'crank'
   | 'change'
@@ -67,6 +67,7 @@ export type Driver =
   | 'ring'
   | 'pin_closure'
   | 'sew_closure'
+  | 'strap'
   | 'weave_in'
   | 'check';
 
@@ -87,7 +88,7 @@ export type Step = {
 export type Notion = { id: string; say: Words; count: number };
 
 /** What a piece is, for the cautions that go with it. */
-export type Trait = 'small_parts';
+export type Trait = 'small_parts' | 'long_loop' | 'load';
 
 /** A piece with its counts settled: what steps, notions and traits are made from. */
 export type Made<A extends Asks> = {

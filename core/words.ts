@@ -8,8 +8,6 @@ export type Figure =
   | { is: 'range'; loMm: number; hiMm: number }
   /** A length to leave or cut: rounded up, never down. */
   | { is: 'tail'; mm: number }
-  /** A length of yarn, in metres or yards. */
-  | { is: 'yarn'; m: number }
   | { is: 'mass'; g: number }
   | { is: 'count'; count: number; one: string; many: string }
   | { is: 'number'; value: number }
@@ -33,8 +31,6 @@ export const length = (mm: number): Figure => ({ is: 'length', mm });
 export const range = (loMm: number, hiMm: number): Figure => ({ is: 'range', loMm, hiMm });
 /** A length to leave or cut, in mm; printed rounded up. */
 export const tail = (mm: number): Figure => ({ is: 'tail', mm });
-/** A length of yarn, in metres. */
-export const yarnLength = (m: number): Figure => ({ is: 'yarn', m });
 /** A mass, in grams. */
 export const mass = (g: number): Figure => ({ is: 'mass', g });
 /** A number of things, with its singular and plural. */

@@ -21,9 +21,10 @@ export function longestStockClosureMm(openingMm: number, ringMm: number): number
   return stock === undefined ? undefined : stock.inches * MM_PER.in;
 }
 
-/** A closure as it is sold: a stock length by both its labels, any other by its length. */
+/** A closure as it is sold: a stock length, given by either label, by both; any other by its length. */
 export function closureLength(closureMm: number): Words {
-  const stock = STOCK_CLOSURES.find(({ inches }) => Math.abs(inches * MM_PER.in - closureMm) < 0.5);
+  const isLabel = (mm: number): boolean => Math.abs(mm - closureMm) < 0.5;
+  const stock = STOCK_CLOSURES.find((c) => isLabel(c.inches * MM_PER.in) || isLabel(c.labelCm * MM_PER.cm));
   return stock === undefined ? say`${length(closureMm)}` : say`${stock.inches} in (${stock.labelCm} cm)`;
 }
 

@@ -70,7 +70,7 @@ export function startSteps(
 }
 
 /** How rows are cranked: round and round, or to and fro over a panel. Words put after the rows, the stop, the end. */
-export type Manner = { crank: Words; stop: Words; end: Words };
+type Manner = { crank: Words; stop: Words; end: Words };
 
 const ROUND: Manner = { crank: say``, stop: say`; stop with the yarn at needle 1`, end: say`` };
 
@@ -90,12 +90,12 @@ export function bodySteps(made: Counts, manner: Manner = ROUND): Step[] {
       id: 'measure',
       driver: 'measure',
       count: 1,
-      say: say`Lift the weights off so that the work hangs free, and measure from the first main row to the needles: about ${length(measureAtRow * hangingRowMm)}. Tell me what it is, and stop at the row I give; on your own, stop where all the rows hang about ${length(rows * hangingRowMm)}.`,
+      say: say`Lift the weights off so that the work hangs free, and measure from the first main row to the needles: about ${length(measureAtRow * hangingRowMm)}. Tell me the row, this length and "hanging", and stop at the row I give; on your own, stop where all the rows hang about ${length(rows * hangingRowMm)}.`,
     },
     knit(
       'rows',
       rows - measureAtRow,
-      say`Crank on to row ${rows}, or to the row I gave you${manner.crank}${manner.end}.`,
+      say`Crank on to row ${rows} (or to the row I gave you)${manner.crank}${manner.end}.`,
     ),
   ];
 }

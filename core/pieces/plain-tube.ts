@@ -7,9 +7,8 @@ import { say, type Words } from '../words.js';
 
 /** Read before the words of one end alone, so that `one end open` is not taken for both. */
 const ONE_SHUT = [
-  ...['one end shut', 'one end closed', 'shut at one end', 'closed at one end'],
-  ...['one shut end', 'one closed end', 'shut end', 'closed end'],
-  ...['one end open', 'one open end', 'open at one end', 'one end live', 'one live end', 'live at one end'],
+  ...['end shut', 'end closed', 'end open', 'end live', 'shut end', 'closed end', 'open end', 'live end'],
+  ...['shut at one end', 'closed at one end', 'open at one end', 'live at one end'],
 ];
 
 const asks = {

@@ -9,10 +9,15 @@ import {
 } from '../finishing/closing.js';
 import { foldSeamSteps, graftTail, ringGraftSteps, seamTail } from '../finishing/joining.js';
 import { bodySteps, endSteps, startSteps, tidySteps } from '../finishing/knitting.js';
+import { strapMm, strapNotion, strapStep } from '../finishing/strap.js';
 import { type Asked, type Fabric, type Layout, type Made, piece } from '../piece.js';
 import { done, type Outcome, refused } from '../problems.js';
-import { dimensionMm, type Window } from '../sizing/rows.js';
-import { length, range, say } from '../words.js';
+import type { Window } from '../sizing/rows.js';
+import { length, range, say, type Words } from '../words.js';
+
+/** Ends left to weave in: of the graft and the seam, and of the thread that sews either tape. Common practice. */
+const ENDS = 2;
+const CLOSURE_ENDS = 4;
 
 /** A ring of 1 in at each side. Common practice, no source. */
 const RING_MM = 25.4;
@@ -47,6 +52,7 @@ const asks = {
     defaultMm: RING_MM,
     source: 'common practice',
   },
+  strap: { is: 'length', label: 'Strap drop', words: ['strap', 'straps'], minMm: 80, maxMm: 800 },
 } as const;
 type PouchAsked = Asked<typeof asks>;
 type PouchMade = Made<typeof asks>;
@@ -135,13 +141,27 @@ function layouts(asked: PouchAsked, { needles, stitchMm }: Fabric): Outcome<read
   ]);
 }
 
+const widthOf = ({ rowsInPiece, rowMm }: PouchMade): number => (rowsInPiece * rowMm) / 2;
+
 /** The closure asked for, else the longest stock length that the finished width takes. */
 function closureOf(made: PouchMade): number | undefined {
-  const { asked, layout, rows, rowMm } = made;
-  const width = layout.dimensions[0];
-  if (asked.closure !== undefined || width === undefined) return asked.closure;
-  return longestStockClosureMm(dimensionMm(width, rows, rowMm), ringOf(made));
+  return made.asked.closure ?? longestStockClosureMm(widthOf(made), ringOf(made));
 }
+
+function closureAssumed(made: PouchMade): readonly Words[] {
+  const closureMm = closureOf(made);
+  if (closureMm === undefined) return [];
+  const { asked } = made;
+  const kept =
+    ringOf(made) === 0 ? say`no rings, for which it is too low` : say`${length(RING_MM)} kept for a ring at each side`;
+  const ring = asked.ring === RING_MM ? [kept] : [];
+  if (asked.closure === undefined)
+    return [...ring, say`a closure of ${closureLength(closureMm)}, the longest stock length that fits`];
+  return asked.width ? ring : [...ring, say`${range(EASE_MM.lo, EASE_MM.hi)} of ease beside the closure`];
+}
+
+const strapAssumed = ({ asked: { strap } }: PouchMade): readonly Words[] =>
+  strap === undefined ? [] : [say`a strap that drops ${length(strap)} to the top edge`];
 
 export const pouch = piece({
   id: 'pouch',
@@ -152,25 +172,17 @@ export const pouch = piece({
   needs: [['width', 'closure']],
   example: 'rows for a pouch 11 in wide',
   layouts,
-  assumes: (made) => {
-    const closureMm = closureOf(made);
-    if (closureMm === undefined) return [];
-    const { asked } = made;
-    const kept =
-      ringOf(made) === 0
-        ? say`no rings, for which it is too low`
-        : say`${length(RING_MM)} kept for a ring at each side`;
-    const ring = asked.ring === RING_MM ? [kept] : [];
-    if (asked.closure === undefined)
-      return [...ring, say`a closure of ${closureLength(closureMm)}, the longest stock length that fits`];
-    return asked.width ? ring : [...ring, say`${range(EASE_MM.lo, EASE_MM.hi)} of ease beside the closure`];
-  },
+  assumes: (made) => [...closureAssumed(made), ...strapAssumed(made)],
   notions: (made) => {
     const closureMm = closureOf(made);
-    return closureMm === undefined ? [] : closureNotions(closureMm, ringOf(made));
+    const { strap } = made.asked;
+    return [
+      ...(strap === undefined ? [] : [strapNotion(strapMm(strap, widthOf(made)))]),
+      ...(closureMm === undefined ? [] : closureNotions(closureMm, ringOf(made))),
+    ];
   },
   steps: (made) => {
-    const widthMm = (made.rowsInPiece * made.rowMm) / 2;
+    const widthMm = widthOf(made);
     const closureMm = closureOf(made);
     return [
       ...startSteps(made, graftTail(made), { threads: true }),
@@ -179,8 +191,12 @@ export const pouch = piece({
       ...ringGraftSteps(made),
       ...foldSeamSteps(made.rowsInPiece),
       ...(closureMm === undefined ? [] : closureSteps(made, widthMm, closureMm, ringOf(made))),
-      ...tidySteps(6, 'width', true),
+      ...(made.asked.strap === undefined ? [] : [strapStep(closureMm !== undefined && ringOf(made) > 0)]),
+      ...tidySteps(closureMm === undefined ? ENDS : ENDS + CLOSURE_ENDS, 'width', true),
     ];
   },
-  traits: (made) => (closureOf(made) === undefined ? [] : ['small_parts']),
+  traits: (made) => [
+    ...(closureOf(made) === undefined ? [] : ['small_parts' as const]),
+    ...(made.asked.strap === undefined ? [] : ['long_loop' as const, 'load' as const]),
+  ],
 });

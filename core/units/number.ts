@@ -1,5 +1,5 @@
 /** A number as typed, and where it stood in the text. Negative when a minus sign stands free before it. */
-export type TypedNumber = { value: number; start: number; end: number };
+type TypedNumber = { value: number; start: number; end: number };
 
 const WORDS = [
   'zero',

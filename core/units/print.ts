@@ -87,8 +87,6 @@ function printedFigure(figure: Figure, printing: Printing): string {
       return printedRange(figure.loMm, figure.hiMm, printing.units);
     case 'tail':
       return printedTail(figure.mm, printing.units);
-    case 'yarn':
-      return printedYarn(figure.m, printing.units);
     case 'mass':
       return printedMass(figure.g);
     case 'count':

@@ -13,6 +13,3 @@ export const G_PER = { g: 1, kg: 1000, oz: 28.349523125, lb: 453.59237 } as cons
 
 export type LengthUnit = keyof typeof MM_PER;
 export type MassUnit = keyof typeof G_PER;
-
-/** A bare number of the maker's units in mm: centimetres or inches. */
-export const mmOf = (value: number, units: Units): number => value * MM_PER[units];

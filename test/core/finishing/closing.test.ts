@@ -37,6 +37,7 @@ describe('a closure', () => {
 
   test('of a stock length goes by both its labels, any other by its length', () => {
     expect(printed(closureLength(inches(9)), { units: 'cm' })).toBe('9 in (23 cm)');
+    expect(printed(closureLength(200), { units: 'in' })).toBe('8 in (20 cm)');
     expect(printed(closureLength(210), { units: 'cm' })).toBe('21 cm');
   });
 

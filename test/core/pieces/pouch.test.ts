@@ -28,6 +28,7 @@ describe('a pouch for an 8 in closure on 46 needles', () => {
     expect(stepCount(made, 'graft')).toBe(46);
     expect(stepCount(made, 'mattress')).toBe(53);
     expect(stepCount(made, 'sew_closure')).toBeCloseTo(406.4, 9);
+    expect(stepCount(made, 'weave_in')).toBe(6);
   });
 
   // 271.78·4·171.45 = 46·107·7.4543·5.08 = 186,387 mm².
@@ -68,6 +69,7 @@ describe('a pouch of a width alone', () => {
     expect(small.notions).toEqual([]);
     expect(small.cautions).toHaveLength(3);
     expect(stepCount(small, 'sew_closure')).toBeUndefined();
+    expect(stepCount(small, 'weave_in')).toBe(2);
   });
 });
 
@@ -129,6 +131,21 @@ describe('rings', () => {
   test('asked for are refused in a pouch too low for them, whether or not a closure was named', () => {
     const outcome = outcomeOf(pouch, { width: inches(11), ring: mm(30) }, { needles: 20 });
     expect(problemsOf(outcome)).toMatchObject([{ code: 'ring_too_big', ringMm: 30 }]);
+  });
+});
+
+describe('a strap', () => {
+  test('asked for by its drop comes with its length, its step and the cautions of loops and loads', () => {
+    const made = planOf(pouch, { closure: inches(8), strap: mm(250) });
+    // 2·√(250² + ((271.78 − 100)/2)²) + 100 + 80 = 708.7, rounded up to 5 cm.
+    expect(made.notions.map((n) => printed(n.say, { units: 'cm' }))[0]).toBe('a strap of 75 cm');
+    expect(stepCount(made, 'strap')).toBe(2);
+    expect(made.cautions.map((w) => printed(w, { units: 'cm' })).join(' ')).toMatch(/long loop.*bear the load/);
+    expect(made.assumed.map((w) => printed(w, { units: 'cm' }))).toContain('a strap that drops 25 cm to the top edge');
+  });
+
+  test('is on no pouch that was asked for without one', () => {
+    expect(stepCount(planOf(pouch, { closure: inches(8) }), 'strap')).toBeUndefined();
   });
 });
 

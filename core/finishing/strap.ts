@@ -1,0 +1,30 @@
+import type { Notion, Step } from '../piece.js';
+import { length, say, tail } from '../words.js';
+
+/** What a strap lies over: a hand, or from a longer drop on a shoulder. Common practice, no source. */
+const HAND_MM = 80;
+const SHOULDER_MM = 100;
+/** Hands take drops of 100 to 150 mm, shoulders 200 mm and more. Common practice, no source. */
+const LEAST_SHOULDER_DROP_MM = 175;
+/** Turned in at each end. Common practice, no source. */
+const TURNED_MM = 40;
+
+/**
+ * The strap that hangs a piece `widthMm` wide `dropMm` below a hand or shoulder, cut length in mm:
+ * 2·√(v² + ((W − b)/2)²) + b, and what is turned in at its ends.
+ */
+export function strapMm(dropMm: number, widthMm: number): number {
+  const over = dropMm < LEAST_SHOULDER_DROP_MM ? HAND_MM : SHOULDER_MM;
+  return 2 * Math.hypot(dropMm, (widthMm - over) / 2) + over + 2 * TURNED_MM;
+}
+
+/** The strap to have at hand. */
+export const strapNotion = (cutMm: number): Notion => ({ id: 'strap', count: 1, say: say`a strap of ${tail(cutMm)}` });
+
+/** Both ends of a strap sewn on, through rings where there are any, and tried. */
+export const strapStep = (rings: boolean): Step => ({
+  id: 'strap',
+  driver: 'strap',
+  count: 2,
+  say: say`Turn ${length(TURNED_MM)} of each end of the strap ${rings ? 'through its ring' : 'in at a side fold'} and sew it down. Hang twice the load on it and look at the seams.`,
+});

@@ -1,0 +1,23 @@
+import { expect, test } from 'vitest';
+import { strapMm, strapNotion, strapStep } from '../../../core/finishing/strap.js';
+import { printed } from '../../../core/units/print.js';
+
+// Worked by hand: 2·√(250² + 90²) + 100 = 631.4; 2·√(120² + 100²) + 80 = 392.4; 80 mm are turned in.
+test.each([
+  ['a shoulder', 250, 711.4],
+  ['a hand', 120, 472.4],
+])('a strap for a piece 280 mm wide over %s, %d mm below, is cut %d mm', (_, dropMm, cutMm) => {
+  expect(strapMm(dropMm, 280)).toBeCloseTo(cutMm, 1);
+});
+
+test('a strap is cut no shorter than it needs to be', () => {
+  expect(printed(strapNotion(711.4).say, { units: 'cm' })).toBe('a strap of 75 cm');
+});
+
+test('a strap goes through its rings, or in at the folds where there are none, and is tried with a load', () => {
+  expect(strapStep(true)).toMatchObject({ driver: 'strap', count: 2 });
+  expect(printed(strapStep(true).say, { units: 'cm' })).toContain('through its ring');
+  const bare = printed(strapStep(false).say, { units: 'cm' });
+  expect(bare).toContain('in at a side fold');
+  expect(bare).toContain('twice the load');
+});
