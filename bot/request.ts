@@ -19,6 +19,7 @@ export const Value = z.discriminatedUnion('is', [
   z.object({ is: z.literal('bare'), lo: z.number(), hi: z.number(), ...provenance }),
   z.object({ is: z.literal('count'), count: z.number(), ...provenance }),
   z.object({ is: z.literal('mass'), g: z.number(), ...provenance }),
+  z.object({ is: z.literal('percent'), percent: z.number(), ...provenance }),
   z.object({ is: z.literal('choice'), id: z.string(), ...provenance }),
 ]);
 export type Value = z.infer<typeof Value>;

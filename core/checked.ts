@@ -9,7 +9,7 @@ type Checked = { asked: Asked<Asks>; toleranced: readonly string[] };
 /**
  * Returns what was asked of a piece, or every problem with it at once.
  * @param values by ask id; lengths in mm. A window ask takes a length and widens it by the piece's tolerance
- * @returns problems `missing`, `length_out_of_range`, `count_out_of_range`, `not_whole`, `wrong_kind`,
+ * @returns problems `missing`, `length_out_of_range`, `count_out_of_range`, `percent_out_of_range`, `not_whole`, `wrong_kind`,
  * `unknown_choice`, `empty_window`, `unknown_field`
  */
 export function checked(piece: Piece, values: Readonly<Record<string, Given>>): Outcome<Checked> {
@@ -55,6 +55,11 @@ function one(field: FieldName, ask: Ask, given: Given | undefined): Outcome<Wind
       return within(ask, given.mm) ? done(given.mm) : refused(outOfRange(field, ask, given.mm));
     case 'count':
       return counted(field, ask, given);
+    case 'percent':
+      if (given.is !== 'percent') return refused({ code: 'wrong_kind', field, given, wanted: 'percent' });
+      return given.percent >= ask.min && given.percent <= ask.max
+        ? done(given.percent)
+        : refused({ code: 'percent_out_of_range', field, given: given.percent, min: ask.min, max: ask.max });
     case 'choice': {
       if (given.is !== 'choice') return refused({ code: 'wrong_kind', field, given, wanted: 'choice' });
       const options = ask.options.map((o) => o.id);
@@ -66,7 +71,7 @@ function one(field: FieldName, ask: Ask, given: Given | undefined): Outcome<Wind
 }
 
 function defaultOf(ask: Ask): number | string | undefined {
-  if (ask.is === 'choice') return ask.default;
+  if (ask.is === 'choice' || ask.is === 'percent') return ask.default;
   return ask.is === 'length' ? ask.defaultMm : undefined;
 }
 

@@ -4,4 +4,6 @@ export type Given =
   | { is: 'window'; loMm: number; hiMm: number }
   | { is: 'count'; count: number }
   | { is: 'mass'; g: number }
+  /** A share in per cent: 10 is 10 %. */
+  | { is: 'percent'; percent: number }
   | { is: 'choice'; id: string };

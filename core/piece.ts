@@ -1,15 +1,21 @@
 import type { Spacing } from './gauge/estimate.js';
 import type { Outcome } from './problems.js';
 import type { Measure, Window } from './sizing/rows.js';
+import type { BodyMeasure } from './tables/bodies.js';
 import type { Words } from './words.js';
 
 /** Half the width of a window around a size given without one. */
 export type Tolerance = { mm: number } | { share: number };
 
-/** One thing a kind of piece can be asked for. `words` are what makers call it; `source` says where a default is from. */
+/**
+ * One thing a kind of piece can be asked for. `words` are what makers call it; `source` says where a default is from.
+ * `body` is the measure of a person that stands for a length not given: "for a two-year-old".
+ */
 export type Ask = { label: string; question?: string; words: readonly string[]; source?: string } & (
   | { is: 'window'; minMm: number; maxMm: number; tolerance: Tolerance }
-  | { is: 'length'; minMm: number; maxMm: number; defaultMm?: number }
+  | { is: 'length'; minMm: number; maxMm: number; defaultMm?: number; body?: BodyMeasure }
+  /** A share in per cent, such as an ease: 10 is 10 %. */
+  | { is: 'percent'; min: number; max: number; default?: number }
   | { is: 'count'; min: number; max: number }
   | { is: 'choice'; options: readonly { id: string; label: string; words: readonly string[] }[]; default: string }
 );
@@ -19,7 +25,7 @@ export type Asks = Readonly<Record<string, Ask>>;
 export type Asked<A extends Asks> = { readonly [K in keyof A]: AskedOne<A[K]> };
 type AskedOne<A extends Ask> = A extends { is: 'window' }
   ? Window | undefined
-  : A extends { is: 'length'; defaultMm: number }
+  : A extends { is: 'length'; defaultMm: number } | { is: 'percent'; default: number }
     ? number
     : A extends { is: 'choice' }
       ? string
@@ -43,11 +49,15 @@ export type Fabric = {
   stitchMm: Readonly<Record<Layout['form'], number | undefined>>;
 };
 
-/** A way to lay the piece on the machine. A flat layout works on `needles` of its own choosing. */
+/**
+ * A way to lay the piece on the machine. A flat layout works on `needles` of its own choosing. `parts` are knitted alike:
+ * 2 for a pair, the strips of a blanket. `because` says why this way, where another would do.
+ */
 export type Layout = {
   id: string;
   form: 'round' | 'flat';
   parts: number;
+  because?: Words | undefined;
   needles?: number | undefined;
   dimensions: readonly Dimension[];
 };
@@ -68,6 +78,17 @@ type Driver =
   | 'pin_closure'
   | 'sew_closure'
   | 'strap'
+  | 'gather'
+  | 'hem'
+  | 'stuff'
+  | 'fringe'
+  | 'button'
+  | 'loop'
+  | 'drawstring'
+  | 'elastic'
+  | 'pompom'
+  | 'lining'
+  | 'fold'
   | 'weave_in'
   | 'check';
 
@@ -88,7 +109,27 @@ export type Step = {
 export type Notion = { id: string; say: Words; count: number };
 
 /** What a piece is, for the cautions that go with it. */
-export type Trait = 'small_parts' | 'long_loop' | 'load';
+export type Trait =
+  | 'small_parts'
+  | 'long_loop'
+  | 'cord'
+  | 'load'
+  | 'stuffed'
+  | 'worn_on_head'
+  | 'bed'
+  | 'holds_hot'
+  | 'near_flame';
+
+/**
+ * What a finished piece looks like from the front, for a drawing: corners in mm, x to the right and y up from the lower
+ * left; lines between corners by their indexes. A round piece is drawn flat as it lies.
+ */
+export type Outline = {
+  points: readonly (readonly [xMm: number, yMm: number])[];
+  lines: readonly { is: 'edge' | 'fold' | 'seam' | 'graft' | 'gather' | 'opening'; from: number; to: number }[];
+  /** Words at the middle of a line: the size it is drawn at. */
+  labels: readonly { line: number; say: Words }[];
+};
 
 /** A piece with its counts settled: what steps, notions and traits are made from. */
 export type Made<A extends Asks> = {
@@ -126,6 +167,7 @@ export type PieceOf<A extends Asks> = {
   notions(made: Made<A>): readonly Notion[];
   steps(made: Made<A>): readonly Step[];
   traits(made: Made<A>): readonly Trait[];
+  outline(made: Made<A>): Outline;
 };
 
 /** A kind of piece as shared code sees it: its own asks are no longer known to the type checker. */

@@ -5,7 +5,7 @@ import { type Estimate, type Spacing, widened } from './gauge/estimate.js';
 import { type Evidence, evidence, type Gauge, gauge, spacingMm } from './gauge/gauge.js';
 import type { Measurement, Setting } from './gauge/measurement.js';
 import type { Given } from './given.js';
-import type { Asks, Layout, Made, Notion, Piece, Step } from './piece.js';
+import type { Asks, Layout, Made, Notion, Outline, Piece, Step } from './piece.js';
 import { outOfReach, type PlannedSize, plannedSize, shortfall } from './planned-size.js';
 import { done, type Outcome, refused } from './problems.js';
 import { type Measure, type RowChoice, rowsFor, type Window } from './sizing/rows.js';
@@ -30,6 +30,12 @@ export type Plan = {
   /** How many of the piece are asked for; every figure here is for one. */
   pieces: number;
   sizes: readonly PlannedSize[];
+  /** Pieces of fabric knitted alike for one of them: 2 for a pair. */
+  parts: number;
+  /** Why it is laid on the machine this way, where another would do. */
+  because: Words | undefined;
+  /** What it looks like, for a drawing. */
+  outline: Outline;
   tube: { flatWidthMm: number | undefined; lengthMm: number } | undefined;
   /** `toleranced`: the window is the usual tolerance about a size, so that it may be made wider. */
   landing: { dimension: string; toleranced: boolean } & Window & RowChoice;
@@ -143,6 +149,9 @@ function laidOut(
     graftRows: solved.extra,
     pieces,
     sizes,
+    parts: layout.parts,
+    because: layout.because,
+    outline: piece.outline(made),
     tube:
       layout.form === 'round'
         ? {

@@ -13,8 +13,9 @@ export type Problem =
   | { code: 'missing'; anyOf: readonly FieldName[] }
   | { code: 'length_out_of_range'; field: FieldName; givenMm: number; minMm: number; maxMm: number }
   | { code: 'count_out_of_range'; field: FieldName; given: number; min: number; max: number }
+  | { code: 'percent_out_of_range'; field: FieldName; given: number; min: number; max: number }
   | { code: 'not_whole'; field: FieldName; given: number }
-  | { code: 'wrong_kind'; field: FieldName; given: Given; wanted: 'length' | 'count' | 'choice' }
+  | { code: 'wrong_kind'; field: FieldName; given: Given; wanted: 'length' | 'count' | 'choice' | 'percent' }
   | { code: 'unknown_choice'; field: FieldName; given: string; options: readonly string[] }
   | { code: 'empty_window'; field: FieldName; window: Window }
   | { code: 'unknown_field'; field: FieldName; takes: readonly FieldName[] }

@@ -42,6 +42,10 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
       return sentence(`${problem.field.label}: I read ${plainNumber(problem.given)}`, [
         `It must be between ${problem.min} and ${problem.max}.`,
       ]);
+    case 'percent_out_of_range':
+      return sentence(`${problem.field.label}: I read ${plainNumber(problem.given)}%`, [
+        `It must be between ${problem.min}% and ${problem.max}%.`,
+      ]);
     case 'not_whole':
     case 'count_not_whole': {
       const label = problem.code === 'not_whole' ? problem.field.label : problem.label;
@@ -181,6 +185,8 @@ function givenWords(given: Given, printing: Printing): string {
       return printedRange(given.loMm, given.hiMm, printing.units);
     case 'count':
       return plainNumber(given.count);
+    case 'percent':
+      return `${plainNumber(given.percent)}%`;
     case 'mass':
       return `${plainNumber(given.g)} g, which is a weight`;
     case 'choice':

@@ -68,6 +68,8 @@ function saidValue(value: Value): Words {
       return say`${typedSize(value)}, give or take ${length((value.hiMm - value.loMm) / 2)}`;
     case 'count':
       return say`${value.count}`;
+    case 'percent':
+      return say`${value.percent}%`;
     case 'mass':
       return say`${mass(value.g)}`;
     case 'choice':

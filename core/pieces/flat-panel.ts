@@ -1,6 +1,7 @@
 import { aspects } from '../aspects.js';
 import { castOffSteps, looseTail } from '../finishing/joining.js';
 import { bodySteps, endSteps, startSteps, tidySteps } from '../finishing/knitting.js';
+import { rectangle } from '../finishing/outline.js';
 import { type Asked, type Fabric, type Layout, piece } from '../piece.js';
 import { done, type Offer, type Outcome, refused } from '../problems.js';
 import { needlesFor } from '../sizing/needles.js';
@@ -154,5 +155,12 @@ export const flatPanel = piece({
       ...tidySteps(2, 'length'),
     ];
   },
+  outline: ({ layout, rows, rowMm, needles, stitchMm }) =>
+    rectangle(((needles ?? 0) + (layout.dimensions[1]?.extra ?? 0)) * (stitchMm ?? 0), rows * rowMm, {
+      bottom: 'edge',
+      right: 'edge',
+      top: 'edge',
+      left: 'edge',
+    }),
   traits: () => [],
 });

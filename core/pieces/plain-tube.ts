@@ -1,6 +1,7 @@
 import { aspects } from '../aspects.js';
 import { castOffSteps, looseTail, shutSteps, shutTail } from '../finishing/joining.js';
 import { bodySteps, endSteps, startSteps, tidySteps } from '../finishing/knitting.js';
+import { rectangle } from '../finishing/outline.js';
 import { type Asked, type Layout, piece } from '../piece.js';
 import { done, type Outcome } from '../problems.js';
 import { say, type Words } from '../words.js';
@@ -114,6 +115,16 @@ export const plainTube = piece({
       ...(shut === 0 ? [] : shutSteps(made, shut)),
       ...tidySteps(2, 'length', shut > 0),
     ];
+  },
+  outline: ({ asked, rowsInPiece, rowMm, needles, stitchMm }) => {
+    const end = (shut: boolean) => (shut ? ('graft' as const) : ('edge' as const));
+    const shut = shutEnds(asked);
+    return rectangle(((needles ?? 0) * (stitchMm ?? 0)) / 2, rowsInPiece * rowMm, {
+      bottom: end(shut === 2),
+      right: 'fold',
+      top: end(shut > 0),
+      left: 'fold',
+    });
   },
   traits: () => [],
 });

@@ -9,6 +9,7 @@ import {
 } from '../finishing/closing.js';
 import { foldSeamSteps, graftTail, ringGraftSteps, seamTail } from '../finishing/joining.js';
 import { bodySteps, endSteps, startSteps, tidySteps } from '../finishing/knitting.js';
+import { rectangle } from '../finishing/outline.js';
 import { strapMm, strapNotion, strapStep } from '../finishing/strap.js';
 import { type Asked, type Fabric, type Layout, type Made, piece } from '../piece.js';
 import { done, type Outcome, refused } from '../problems.js';
@@ -195,6 +196,13 @@ export const pouch = piece({
       ...tidySteps(closureMm === undefined ? ENDS : ENDS + CLOSURE_ENDS, 'width', true),
     ];
   },
+  outline: ({ rowsInPiece, rowMm, needles, stitchMm }) =>
+    rectangle((rowsInPiece * rowMm) / 2, (((needles ?? 1) - 1) * (stitchMm ?? 0)) / 2, {
+      bottom: 'seam',
+      right: 'fold',
+      top: 'opening',
+      left: 'graft',
+    }),
   traits: (made) => [
     ...(closureOf(made) === undefined ? [] : ['small_parts' as const]),
     ...(made.asked.strap === undefined ? [] : ['long_loop' as const, 'load' as const]),

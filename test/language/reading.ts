@@ -82,6 +82,8 @@ function size(value: Value): string {
         : `${round(value.lo)}..${round(value.hi)} of no unit`;
     case 'count':
       return `${round(value.count)}`;
+    case 'percent':
+      return `${round(value.percent)}%`;
     case 'mass':
       return `${round(value.g)}g`;
     case 'choice':

@@ -24,13 +24,27 @@ function corners(ask: Ask): (Given | undefined)[] {
       return [undefined, mm(ask.minMm), mm(ask.maxMm)];
     case 'count':
       return [undefined, { is: 'count', count: ask.min }, { is: 'count', count: ask.max }];
+    case 'percent':
+      return [undefined, { is: 'percent', percent: ask.min }, { is: 'percent', percent: ask.max }];
     case 'choice':
       return [undefined, ...ask.options.map(({ id }): Given => ({ is: 'choice', id }))];
   }
 }
 
-/** Every combination of corners of a piece's asks. */
+/** More combinations than this are thinned evenly, so that a piece with many asks is still tried within a second. */
+const MOST_CORNERS = 1200;
+
+const thinned = <T>(all: readonly T[]): T[] => {
+  const step = Math.max(1, all.length / MOST_CORNERS);
+  return all.filter((_, i) => Math.floor(i / step) !== Math.floor((i - 1) / step));
+};
+
+/** Combinations of corners of a piece's asks: every one, or evenly chosen where they are many. */
 export function cornerValues(piece: Piece): Values[] {
+  return thinned(everyCorner(piece));
+}
+
+function everyCorner(piece: Piece): Values[] {
   return Object.entries(piece.asks).reduce<Values[]>(
     (made, [id, ask]) =>
       made.flatMap((values) =>
@@ -57,6 +71,8 @@ function given(ask: Ask): fc.Arbitrary<Given> {
       return inside(ask.minMm, ask.maxMm).map(mm);
     case 'count':
       return fc.integer({ min: ask.min, max: ask.max }).map((count): Given => ({ is: 'count', count }));
+    case 'percent':
+      return inside(ask.min, ask.max).map((percent): Given => ({ is: 'percent', percent }));
     case 'choice':
       return fc.constantFrom(...ask.options.map(({ id }): Given => ({ is: 'choice', id })));
   }

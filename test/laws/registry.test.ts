@@ -45,9 +45,9 @@ describe.each(pieces.map((piece) => [piece.label, piece] as const))('%s', (_, pi
     for (const ask of Object.values(piece.asks)) {
       if (ask.is === 'choice') expect(ask.options.map((o) => o.id)).toContain(ask.default);
       else {
-        const [lo, hi] = ask.is === 'count' ? [ask.min, ask.max] : [ask.minMm, ask.maxMm];
+        const [lo, hi] = 'min' in ask ? [ask.min, ask.max] : [ask.minMm, ask.maxMm];
         expect(lo).toBeLessThan(hi);
-        const preset = ask.is === 'length' ? (ask.defaultMm ?? lo) : lo;
+        const preset = (ask.is === 'length' ? ask.defaultMm : ask.is === 'percent' ? ask.default : lo) ?? lo;
         expect(preset >= lo && preset <= hi).toBe(true);
       }
     }
