@@ -2,12 +2,13 @@ export { aspects } from './aspects.js';
 export { fields } from './checked.js';
 export type { Drift } from './gauge/drift.js';
 export type { Estimate } from './gauge/estimate.js';
-export { dimensionalChange, factorBetween } from './gauge/factors.js';
+export { dimensionalChange, factorBetween, pieceFactor } from './gauge/factors.js';
 export {
   type Evidence,
   evidence,
   type Gauge,
   gauge,
+  RESTED_TUBE,
   type Sureness,
   spacingMm,
   standing,

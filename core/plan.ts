@@ -44,6 +44,8 @@ export type Plan = {
   checkpointAtRest: Checkpoint | undefined;
   /** Where the work in hand stands, once there is any; `rows` is then its stop row. */
   work: Correction | undefined;
+  /** Whether the gauge is that of another machine. */
+  isBorrowed: boolean;
   /** The piece as its readings are judged while it is on the machine. */
   onMachine: Work & { row: Estimate };
   yarn: YarnNeed | undefined;
@@ -137,7 +139,7 @@ function laidOut(
   const unreachable = sizes.flatMap((size) => outOfReach(input, size, needles));
   if (unreachable.length > 0) return refused(...unreachable);
 
-  const measureAt = toMeasure(solved.window, solved, onMachine, work);
+  const measureAt = toMeasure(solved.window, solved, onMachine, work, input.work?.knitted);
   const pitch = work?.pitch ?? row;
   const made = settledCounts({ asked, layout, needles, landing, row: pitch, stitch, measureAt, onMachine });
   const steps = piece.steps(made);
@@ -163,6 +165,7 @@ function laidOut(
     checkpoint: measureAt,
     checkpointAtRest: work ? undefined : checkpoint(solved.window, solved, onMachine, FINISHED),
     work,
+    isBorrowed: input.borrowedFrom !== undefined,
     onMachine,
     yarn: yarnNeed(steps, needles === undefined ? undefined : made.loopMm),
     notions: piece.notions(made),
@@ -181,8 +184,9 @@ function laidOut(
 }
 
 /** The row to measure at: before the work is read the plan's own, afterwards only where another reading pays. */
-function toMeasure(window: Window, measure: Measure, onMachine: Work, work: Correction | undefined) {
-  if (work === undefined || work.standing === undefined) return checkpoint(window, measure, onMachine, 'hanging');
+function toMeasure(window: Window, measure: Measure, onMachine: Work, work: Correction | undefined, knitted = 0) {
+  if (work === undefined || work.standing === undefined)
+    return checkpoint(window, measure, onMachine, 'hanging', [], knitted);
   return work.next.is === 'measure_again' ? work.next.at : undefined;
 }
 

@@ -1,7 +1,10 @@
-import { sum, weightedSums } from './estimate.js';
+import { LAY_OUT, sum, weightedSums } from './estimate.js';
 
-/** A log pitch, its weight, and the day it was read. */
-export type Dated = { y: number; weight: number; day: number | undefined };
+/**
+ * A log pitch, its weight, and the day it was read. `group` tells apart readings converted from different settings: each
+ * has a level of its own, since a change of state that is not known yet is no drift.
+ */
+export type Dated = { y: number; weight: number; day: number | undefined; group?: number };
 
 /** How a log pitch changes over time: below 0 a maker tightens up. */
 export type Drift = {
@@ -24,7 +27,10 @@ const MONTH_DAYS = 30;
 const RECENT = 20;
 const ENOUGH = { pieces: 6, spanDays: 14, bayesFactor: 10, change: 0.01 };
 const HINT_FACTOR = 3;
-const LONGEST_HALF_LIFE_DAYS = 180;
+/** A reading counts half after a day at the soonest. */
+const HALF_LIFE_DAYS = { least: 1, most: 180 };
+/** A reading keeps at least this share of its weight, so that a group of old ones still has a mean. */
+const LEAST_KEPT = 1e-6;
 /** Readings that differ by no more than the last digits of a logarithm are all alike. */
 const ALIKE = 1e-20;
 
@@ -44,19 +50,20 @@ export function drift(readings: readonly Dated[]): Drift | undefined {
   const [first, beforeLast, last] = [recent[0], recent[n - 3], recent[n - 1]];
   if (first === undefined || beforeLast === undefined || last === undefined) return undefined;
 
-  const { slope, sxx, ss } = line(recent);
-  if (!(sxx > 0 && ss > ALIKE)) return undefined;
+  const { slope, sxx, ss, levels } = line(recent);
+  if (!(sxx > 0 && ss > ALIKE && n > levels + 1)) return undefined;
   const explained = slope ** 2 * sxx;
-  const residual = Math.sqrt(Math.max(0, ss - explained) / (n - 2));
+  const residual = Math.sqrt(Math.max(0, ss - explained) / (n - levels - 1));
   const q = sxx / MONTH_DAYS ** 2;
-  const bayesFactor = (1 + q) ** -0.5 * (ss / (ss - (q / (1 + q)) * explained)) ** ((n - 1) / 2);
+  const bayesFactor = (1 + q) ** -0.5 * (ss / (ss - (q / (1 + q)) * explained)) ** ((n - levels) / 2);
   const spanDays = last.day - first.day;
   const established =
     n >= ENOUGH.pieces &&
     spanDays >= ENOUGH.spanDays &&
     bayesFactor >= ENOUGH.bayesFactor &&
     Math.abs(slope) * spanDays >= ENOUGH.change;
-  const halfLife = (Math.LN2 * residual) / (2 * Math.abs(slope));
+  // Readings on a line to the last digit still differ by how they were laid out.
+  const halfLife = (Math.LN2 * Math.max(LAY_OUT, residual)) / (2 * Math.abs(slope));
   return {
     perDay: slope,
     standardError: residual / Math.sqrt(sxx),
@@ -65,19 +72,25 @@ export function drift(readings: readonly Dated[]): Drift | undefined {
     pieces: n,
     spanDays,
     lastDay: last.day,
-    halfLifeDays: Math.min(LONGEST_HALF_LIFE_DAYS, Math.max(last.day - beforeLast.day, halfLife)),
+    halfLifeDays: Math.min(HALF_LIFE_DAYS.most, Math.max(HALF_LIFE_DAYS.least, last.day - beforeLast.day, halfLife)),
   };
 }
 
-/** The weighted line of y on day: its slope, Σw(t − t̄)² and Σw(y − ȳ)². */
+/** The weighted line of y on day, each group about its own level: its slope, Σw(t − t̄)², Σw(y − ȳ)² and the levels. */
 function line(readings: readonly (Dated & { day: number })[]) {
+  const groups = [...new Set(readings.map((r) => r.group))];
+  const sums = groups.map((group) => aboutItsLevel(readings.filter((r) => r.group === group)));
+  const sxx = sum(sums, (s) => s.sxx);
+  return { slope: sum(sums, (s) => s.sxy) / sxx, sxx, ss: sum(sums, (s) => s.ss), levels: groups.length };
+}
+
+function aboutItsLevel(readings: readonly (Dated & { day: number })[]) {
   const { weight, mean, ss } = weightedSums(readings);
   const dayMean = sum(readings, (r) => r.weight * r.day) / weight;
   const sxx = sum(readings, (r) => r.weight * (r.day - dayMean) ** 2);
-  const slope = sum(readings, (r) => r.weight * (r.day - dayMean) * (r.y - mean)) / sxx;
-  return { slope, sxx, ss };
+  return { sxx, sxy: sum(readings, (r) => r.weight * (r.day - dayMean) * (r.y - mean)), ss };
 }
 
 /** The share of its weight that a reading of this day keeps under an established drift. */
 export const keptWeight = (trend: Drift, day: number | undefined): number =>
-  day === undefined ? 1 : 2 ** (-(trend.lastDay - day) / trend.halfLifeDays);
+  day === undefined ? 1 : Math.max(LEAST_KEPT, 2 ** (-(trend.lastDay - day) / trend.halfLifeDays));

@@ -17,7 +17,7 @@ export type Estimate = Spacing & { s2: number; weight: number; pieces: number };
 export const GAUGE_PRIOR: Prior = { nu0: 4, tau0: 0.03 };
 
 /** Laying out the same fabric twice never agrees better than this share. From memory. */
-const LAY_OUT = 0.005;
+export const LAY_OUT = 0.005;
 
 /**
  * Returns the conjugate estimate of a log ratio and of its next value.

@@ -1,7 +1,7 @@
 import { tQuantile } from '../stats/student-t.js';
 import type { Drift } from './drift.js';
 import type { Estimate, Spacing } from './estimate.js';
-import { factorsFrom, pairsIn, type StateFactors } from './factors.js';
+import { type Factor, factorsFrom, pairsIn, type StateFactors } from './factors.js';
 import type { Count, Measurement, Setting } from './measurement.js';
 import { pooled } from './pooled.js';
 import { type Axis, bySwatch, RULER_MM, type Swatch, swatches } from './swatches.js';
@@ -66,9 +66,14 @@ export function sureness(estimate: Spacing): Sureness {
   return half > 0.025 ? 'good' : 'firm';
 }
 
-/** Where a new measurement stands against a gauge: `unusual` beyond the t quantile that one piece in 100 passes. */
-export function standing(estimate: Spacing, count: Count): 'usual' | 'unusual' {
-  const ruler = (RULER_MM / count.overMm) ** 2;
-  const z = (Math.log(count.overMm / count.count) - estimate.mu) / Math.sqrt(estimate.sd ** 2 + ruler);
+/**
+ * Where a new measurement stands against a gauge: `unusual` beyond the t quantile that one piece in 100 passes.
+ * @param factor the change from the setting it was read in to the gauge's, for one piece
+ */
+export function standing(estimate: Spacing, count: Count, factor: Factor = SAME): 'usual' | 'unusual' {
+  const variance = estimate.sd ** 2 + (RULER_MM / count.overMm) ** 2 + factor.variance;
+  const z = (Math.log(count.overMm / count.count) + factor.delta - estimate.mu) / Math.sqrt(variance);
   return Math.abs(z) > tQuantile(0.995, estimate.nu) ? 'unusual' : 'usual';
 }
+
+const SAME: Factor = { delta: 0, variance: 0 };

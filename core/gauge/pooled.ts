@@ -5,7 +5,7 @@ import type { Setting } from './measurement.js';
 import { type Swatch, type SwatchReading, weightOf } from './swatches.js';
 
 /** One swatch as it counts towards a target setting. */
-type Converted = { y: number; weight: number; day: number | undefined };
+type Converted = { y: number; weight: number; day: number | undefined; group: number };
 
 /** All swatches converted from one setting: they share one unknown factor of this variance, 0 in the target's own. */
 type Group = { variance: number; swatches: Converted[] };
@@ -32,19 +32,19 @@ export function pooled(
 }
 
 function converted(swatches: readonly Swatch[], target: Setting, known: StateFactors): Group[] {
-  const groups: (Group & { setting: Setting; delta: number })[] = [];
+  const groups: (Group & { setting: Setting; id: number; delta: number })[] = [];
   const groupOf = (setting: Setting) => {
     for (const group of groups) if (same(group.setting, setting)) return group;
-    const made = { setting, ...factorBetween(known, setting, target), swatches: [] };
+    const made = { setting, id: groups.length, ...factorBetween(known, setting, target), swatches: [] };
     groups.push(made);
     return made;
   };
   for (const swatch of swatches) {
     const reading = swatch.length === 1 ? swatch[0] : surest(swatch, (r) => groupOf(r).variance);
     if (reading === undefined) continue;
-    const { delta, variance, swatches } = groupOf(reading);
+    const { id, delta, variance, swatches } = groupOf(reading);
     const weight = weightOf(reading, variance === 0 ? 0 : known.pieceVariance);
-    swatches.push({ y: reading.y + delta, weight, day: reading.day });
+    swatches.push({ y: reading.y + delta, weight, day: reading.day, group: id });
   }
   return groups.filter((group) => group.swatches.length > 0);
 }

@@ -19,6 +19,7 @@ const ROWS_AHEAD = 6;
  * The row to measure at: the first multiple of five whose expected chance is within a point of the latest safe row's.
  * @param state the state the work will be read in: hanging, on the machine
  * @param readings those taken already; the row lies after them
+ * @param knitted rows on the machine; the row is not behind them
  * @returns undefined when the piece is too short to measure, or measure again, on the way
  */
 export function checkpoint(
@@ -27,9 +28,11 @@ export function checkpoint(
   work: Work,
   state: State,
   readings: readonly Reading[] = [],
+  knitted = 0,
 ): Checkpoint | undefined {
   const latest = latestSafeRow(work, readings);
-  const first = Math.max(EARLIEST_ROW, next(Math.max(0, ...readings.map((r) => r.row))));
+  const reached = Math.ceil(knitted / STEP_ROWS) * STEP_ROWS;
+  const first = Math.max(EARLIEST_ROW, reached, next(Math.max(0, ...readings.map((r) => r.row))));
   if (latest === undefined || first > latest) return undefined;
   const chanceAt = (row: number): number =>
     expectedChance(window, measure, work.rowsInPiece, spreadAfter(work, readings, row, state));
@@ -60,7 +63,7 @@ export function expectedChance(window: Window, measure: Measure, rowsInPiece: nu
   const half = Math.log((window.hiMm - measure.fixedMm) / (window.loMm - measure.fixedMm)) / 2;
   const grid = 1 / (2 * rowsInPiece);
   const g = (x: number): number => x * normalBelow(x) + normalDensity(x);
-  return (spread / grid) * (g((half + grid) / spread) - g((half - grid) / spread)) - 1;
+  return Math.min(1, (spread / grid) * (g((half + grid) / spread) - g((half - grid) / spread)) - 1);
 }
 
 /** A second reading is worth its row only below this chance, for this gain, and this many rows on. */
@@ -79,10 +82,11 @@ export function nextStep(
   work: Work,
   readings: readonly Reading[],
   chance: number,
+  knitted = 0,
 ): NextStep {
   const last = readings.at(-1);
   if (last === undefined || chance >= SECOND.below) return { is: 'none' };
-  const again = checkpoint(window, measure, work, last.state, readings);
+  const again = checkpoint(window, measure, work, last.state, readings, knitted);
   if (again && again.chance - chance >= SECOND.gain && again.row - last.row >= SECOND.rowsOn) {
     return { is: 'measure_again', at: again };
   }

@@ -39,9 +39,11 @@ export function corrected(
   const given = (rows: number): RowChoice => rowsGiven(rows, window, measure, pitch);
   const best = rowsFor(window, measure, pitch);
   const before = given(stopAt);
-  const passed = best.rows < knitted ? best : undefined;
+  const reached = given(knitted);
+  const isPast = best.rows < knitted;
+  const passed = isPast && best.chance - reached.chance >= WORTH_MOVING ? best : undefined;
   const moved = best.chance - before.chance >= WORTH_MOVING ? best : before;
-  const stop = passed ? given(knitted) : moved;
+  const stop = isPast && moved.rows < knitted ? reached : moved;
   const [last, earlier] = [readings.at(-1), readings.at(-2)];
   return {
     pitch,
@@ -50,6 +52,6 @@ export function corrected(
     passed,
     standing: last && standingOf(work, last),
     pitchChange: last && earlier && pitchChange(earlier, last, work.rowsInPiece),
-    next: nextStep(window, measure, work, readings, stop.chance),
+    next: nextStep(window, measure, work, readings, stop.chance, knitted),
   };
 }

@@ -1,8 +1,9 @@
+import { LAY_OUT } from '../gauge/estimate.js';
 import type { State } from '../gauge/measurement.js';
 import { RULER_MM } from '../gauge/swatches.js';
 import { tQuantile } from '../stats/student-t.js';
 import { factorOf, pitchAfter, varianceOf, type Work } from './pitch.js';
-import { LAY_OUT, type Reading } from './reading.js';
+import type { Reading } from './reading.js';
 
 /** What a length says of two counters that disagree. */
 export type Verdict = {
@@ -17,6 +18,8 @@ export type Verdict = {
 };
 
 const CLEAR_ODDS = 10;
+/** Beyond this, odds are as good as certain. */
+const MOST_LOG_ODDS = 30;
 /** Odds of ten to one, for a length that falls on one of the counts, need them √(2·ln 10) = 2.146 deviations apart. */
 const DEVIATIONS_APART = 2.146;
 
@@ -44,7 +47,7 @@ export function weighed(
   const implied = Math.log(length.lengthMm) + delta - pitch.mu;
   const range = Math.exp(tQuantile(0.975, pitch.nu) * sigma);
   const z = (count: number): number => (implied - Math.log(count)) / sigma;
-  const odds = Math.exp((z(counts[1]) ** 2 - z(counts[0]) ** 2) / 2);
+  const odds = oddsOf(z(counts[0]) ** 2, z(counts[1]) ** 2, pitch.nu);
   const expected = Math.exp(implied);
   return {
     rows: { expected, lo: expected / range, hi: expected * range },
@@ -52,6 +55,15 @@ export function weighed(
     trust: odds >= CLEAR_ODDS ? 'first' : odds <= 1 / CLEAR_ODDS ? 'second' : undefined,
     canTell: sigma <= Math.abs(Math.log(counts[0] / counts[1])) / DEVIATIONS_APART,
   };
+}
+
+/** How much likelier the first of two squared deviations is than the second: a ratio of t densities, normal at infinity. */
+function oddsOf(first: number, second: number, nu: number): number {
+  const log =
+    nu === Number.POSITIVE_INFINITY
+      ? (second - first) / 2
+      : ((nu + 1) / 2) * (Math.log1p(second / nu) - Math.log1p(first / nu));
+  return Math.exp(Math.max(-MOST_LOG_ODDS, Math.min(MOST_LOG_ODDS, log)));
 }
 
 /** The same piece with its pitch as it is in this state, where no change of state stands between two readings. */

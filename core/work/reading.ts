@@ -1,4 +1,4 @@
-import { sum } from '../gauge/estimate.js';
+import { LAY_OUT, sum } from '../gauge/estimate.js';
 import type { Factor } from '../gauge/factors.js';
 import type { State } from '../gauge/measurement.js';
 import { RULER_MM } from '../gauge/swatches.js';
@@ -6,8 +6,6 @@ import { RULER_MM } from '../gauge/swatches.js';
 /** A length of the work in hand, read at a row: `row` rows measure `lengthMm`, in this state. */
 export type Reading = { row: number; lengthMm: number; state: State };
 
-/** Laying out the same piece twice. From memory. */
-export const LAY_OUT = 0.005;
 /** Spread of a whole piece's mean pitch from tension between rows. From memory. */
 export const ROW_TENSION = 0.005;
 

@@ -32,7 +32,7 @@ function corners(ask: Ask): (Given | undefined)[] {
 }
 
 /** More combinations than this are thinned evenly, so that a piece with many asks is still tried within a second. */
-const MOST_CORNERS = 1200;
+const MOST_CORNERS = 400;
 
 const thinned = <T>(all: readonly T[]): T[] => {
   const step = Math.max(1, all.length / MOST_CORNERS);

@@ -77,8 +77,33 @@ describe('no drift is found', () => {
     expect(found(slight).sureness).toBe('hint');
   });
 
+  test('where readings at rest follow hanging ones: an unknown change of state is no drift', () => {
+    const hung = Array.from({ length: 5 }, (_, i) =>
+      tube(`h${i}`, 60, 319 + (i % 2), { state: 'hanging', day: 7 * i }),
+    );
+    const rested = Array.from({ length: 5 }, (_, i) => tube(`r${i}`, 60, 305.6 + (i % 2), { day: 35 + 7 * i }));
+    expect(pooled(RESTED, rowsIn([...hung, ...rested]))?.drift?.sureness).toBe('none');
+  });
+
   test('any more once twenty level pieces have followed', () => {
     const level = Array.from({ length: 20 }, (_, i) => 291 + ((i * 7) % 5));
     expect(found([...WEEKLY_MM, ...level]).sureness).not.toBe('established');
   });
+});
+
+// The line through two days fits to the last digit; what is left over must still be a gauge.
+test.each([
+  [4, 60, 300, 295],
+  [3, 37, 280, 252],
+])('%i swatches on day 0 and as many on day %i leave a gauge of finite numbers', (each, day, before, after) => {
+  const on = (at: number, mm: number) =>
+    Array.from({ length: each }, (_, i) => tube(`${at} ${i}`, 60, mm, { day: at }));
+  const estimate = pooled(RESTED, rowsIn([...on(0, before), ...on(day, after)]))?.estimate;
+  expect([estimate?.mu, estimate?.sd, estimate?.nu].every(Number.isFinite)).toBe(true);
+  expect(Math.exp(estimate?.mu ?? 0)).toBeGreaterThan(after / 60 - 0.01);
+});
+
+test('a day may be centuries ago', () => {
+  const old = weekly(WEEKLY_MM).map((m, i) => ({ ...m, day: i === 0 ? -200_000 : m.day }));
+  expect(Number.isFinite(pooled(RESTED, rowsIn(old))?.estimate.mu)).toBe(true);
 });

@@ -64,6 +64,13 @@ describe('a new measurement', () => {
     expect(standing(ONE_SWATCH, read(110, 558.8 * Math.exp(-limit - 0.002)))).toBe('unusual');
   });
 
+  test('in another state is judged by how that state changes', () => {
+    const hung = { delta: -0.04, variance: 0.013 ** 2 };
+    expect(standing(THREE_SWATCHES, read(100, 508 * 1.11))).toBe('usual');
+    expect(standing(THREE_SWATCHES, read(100, 508 * 1.15))).toBe('unusual');
+    expect(standing(THREE_SWATCHES, read(100, 508 * 1.15), hung)).toBe('usual');
+  });
+
   test('over a short length is judged less hard', () => {
     expect(standing(THREE_SWATCHES, read(100, 508 * 1.13))).toBe('unusual');
     expect(standing(THREE_SWATCHES, read(4, 20.32 * 1.13))).toBe('usual');

@@ -51,6 +51,11 @@ describe('the row to measure at', () => {
     expect(checkpoint(WINDOW, FOLDED_RING, twoPairs, 'hanging')?.row).toBe(75);
   });
 
+  test('is never behind the rows that are knitted', () => {
+    expect(checkpoint(WINDOW, FOLDED_RING, WORK, 'rested', [], 72)?.row).toBe(75);
+    expect(checkpoint(WINDOW, FOLDED_RING, WORK, 'rested', [], 95)).toBeUndefined();
+  });
+
   test('is none in a piece too short to change', () => {
     expect(proposed('rested', 15)).toBeUndefined();
     expect(proposed('rested', 16)?.row).toBe(10);

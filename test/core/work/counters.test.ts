@@ -9,12 +9,12 @@ const AGREED = rested(40, 203.6);
 
 // Worked independently.
 describe('two counters, 64 and 62, and 323.85 mm', () => {
-  test('by the profile alone are 63.67 rows, 59.1 to 68.6, odds 1.43: it cannot tell', () => {
+  test('by the profile alone are 63.67 rows, 59.1 to 68.6, odds 1.5: it cannot tell', () => {
     const verdict = weighed(WORK, [64, 62], LENGTH);
     expect(verdict.rows.expected).toBeCloseTo(63.67, 2);
     expect(verdict.rows.lo).toBeCloseTo(59.1, 1);
     expect(verdict.rows.hi).toBeCloseTo(68.6, 1);
-    expect(verdict.odds).toBeCloseTo(1.43, 2);
+    expect(verdict.odds).toBeCloseTo(1.48, 2);
     expect(verdict).toMatchObject({ trust: undefined, canTell: false });
   });
 
@@ -30,6 +30,12 @@ describe('two counters, 64 and 62, and 323.85 mm', () => {
     expect(weighed(WORK, [64, 56], LENGTH, [AGREED])).toMatchObject({ trust: 'first', canTell: true });
     expect(weighed(WORK, [56, 64], LENGTH, [AGREED])).toMatchObject({ trust: 'second' });
   });
+});
+
+test('counts far from any length have odds that are still numbers', () => {
+  const { odds } = weighed(WORK, [64, 5000], LENGTH, [AGREED]);
+  expect(Number.isFinite(odds)).toBe(true);
+  expect(odds).toBeGreaterThan(1e6);
 });
 
 describe('a length read as it hangs', () => {
