@@ -1,5 +1,8 @@
 import { z } from 'zod';
 
+/** What is known of a yarn; null is not known. */
+const Known = z.object({ category: z.number().nullable(), tex: z.number().nullable(), since: z.number().nullable() });
+
 /** One thing that a request stored, small enough to be taken back and put in again exactly. */
 export const Effect = z.discriminatedUnion('did', [
   z.object({ did: z.literal('measured'), id: z.string() }),
@@ -8,6 +11,7 @@ export const Effect = z.discriminatedUnion('did', [
   z.object({ did: z.literal('withdrew_reading'), id: z.string() }),
   z.object({ did: z.literal('counted'), workId: z.string(), seq: z.number() }),
   z.object({ did: z.literal('moved_stop'), workId: z.string(), from: z.number(), to: z.number() }),
+  z.object({ did: z.literal('described'), yarnId: z.string(), before: Known, after: Known }),
   z.object({ did: z.literal('started'), workId: z.string() }),
   z.object({ did: z.literal('ended'), workId: z.string(), outcome: z.enum(['done', 'given_up']) }),
 ]);

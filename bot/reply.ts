@@ -20,6 +20,8 @@ export type BotProblem =
   | { code: 'day_ahead'; said: string }
   | { code: 'before_yarn'; said: string; yarn: string; since: number }
   | { code: 'no_work' }
+  /** What an undo would turn back has been changed again, from another place. */
+  | { code: 'moved_on'; said: string }
   | { code: 'nothing_to_correct'; said: string }
   | { code: 'no_such_piece'; said: string; pieces: readonly string[] }
   | { code: 'nothing_measured' }

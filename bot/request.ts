@@ -120,7 +120,7 @@ export const Request = z.discriminatedUnion('kind', [
   /** The value that replaces one of the last record: its length, its rows. */
   z.object({ kind: z.literal('correct'), value: Value, was: z.number().optional() }),
   /** Takes back the measurement that these words name. */
-  z.object({ kind: z.literal('take_back'), said: z.string() }),
+  z.object({ kind: z.literal('take_back'), said: z.string(), id: z.string().optional() }),
   z.object({ kind: z.literal('start'), planId: z.string().optional() }),
   /** `settles`: the maker chose between counts that disagreed. */
   z.object({

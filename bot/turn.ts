@@ -3,7 +3,7 @@ import { blocks } from './cards/blocks.js';
 import { apology, type Card, card } from './cards/index.js';
 import { plainText } from './cards/plain-text.js';
 import { type Conversation, openMs, REMEMBERED, rememberedMs } from './conversation.js';
-import { editMade, withEdit } from './desk/changes.js';
+import { editMade, withEdit, withNewPlan } from './desk/changes.js';
 import type { At, DeskAnswer } from './desk/desk.js';
 import { answer } from './desk/index.js';
 import type { Context, DueDate, Trace } from './language/context.js';
@@ -110,6 +110,7 @@ async function answeredIn(
 
   const exchanges: Exchange[] = [];
   const queue: Meaning[] = [...meanings];
+  const asked = new Set<Meaning>(meanings);
   while (queue.length > 0) {
     const meaning = queue.shift() as Meaning;
     const request = whole(meaning, talk, maker.units);
@@ -121,7 +122,10 @@ async function answeredIn(
     if (answered.reply.kind === 'problem') break;
     maker = await withUnitsTyped(bound, maker, turn, request);
     const resumed = resumedBy(request, answered, talk);
-    talk = withEdit(talk, answered.talk, changed, maker.units);
+    talk =
+      asked.has(meaning) && isNewPlan(meaning, request, reply)
+        ? withNewPlan(talk, answered.talk)
+        : withEdit(talk, answered.talk, changed, maker.units);
     // Another full request takes the place of the one that waited.
     if (resumed !== undefined && !queue.some(({ kind }) => kind === 'plan')) queue.push(resumed);
     if (answered.reply.kind === 'question') {
@@ -156,6 +160,10 @@ async function answeredIn(
 const isEdit = (meaning: Meaning, request: Request): boolean =>
   request.kind === 'plan' && (meaning.kind === 'change' || (meaning.kind === 'pick' && request.follows === true));
 
+/** True for a plan asked for in full: it takes the place of the one in hand. */
+const isNewPlan = (meaning: Meaning, request: Request, reply: Reply): boolean =>
+  reply.kind === 'plan' && !isEdit(meaning, request);
+
 /** The talk without a question that has lapsed. */
 const alive = (talk: Conversation, now: number): Conversation =>
   talk.pending !== undefined && talk.pending.until <= now ? { ...talk, pending: undefined } : talk;
@@ -177,12 +185,19 @@ async function contextOf(
     machines: names((p) => p.machine.name.toLowerCase()),
     yarns: names((p) => p.yarn.name.toLowerCase()),
     inHand: await workInHand(bound, maker, talk),
+    swatchRows: /\bsame\b/i.test(textOf(turn)) ? await rowsRecordedLast(bound, profiles[0]?.id) : undefined,
     subjectPiece: waiting?.piece ?? talk.subject?.piece,
     holes: talk.pending?.holes ?? [],
     held: waiting?.words,
     command: turn.command,
     due,
   };
+}
+
+/** Rows of the swatch recorded last: the same one is told by its length alone. */
+async function rowsRecordedLast(bound: Bound, profileId: string | undefined): Promise<number | undefined> {
+  const measured = profileId === undefined ? [] : await bound.measurements.of(profileId);
+  return measured.findLast(({ rows }) => rows !== undefined)?.rows?.count;
 }
 
 /** The work that bare counts and lengths of this talk are about. */

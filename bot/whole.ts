@@ -1,5 +1,6 @@
 import { pieceById } from '../core/index.js';
 import { type Conversation, subjectOf } from './conversation.js';
+import { amended } from './desk/slips.js';
 import { inUnits } from './language/lengths.js';
 import type { Bench, Edit, Meaning, PlanAsk, Request, Value } from './request.js';
 import type { Units } from './store/ports.js';
@@ -18,9 +19,28 @@ export function whole(meaning: Meaning, talk: Conversation, units: Units | undef
       return picked(meaning, talk);
     case 'record_gauge':
       return benched(meaning, talk);
+    case 'finish':
+      return finishing(meaning, talk);
+    case 'correct':
+      return correcting(meaning, talk);
     default:
       return meaning;
   }
+}
+
+/** Sizes told after "done" are of the piece that was said to be done, with the rows it was said to have. */
+function finishing(request: Request & { kind: 'finish' }, { pending }: Conversation): Request {
+  if (pending?.request.kind !== 'finish') return request;
+  const { rows, workId } = pending.request;
+  return { ...request, rows: request.rows ?? rows, workId: request.workId ?? workId };
+}
+
+/** "No, 21.5" right after a plan is another size for it; after a measurement it puts that right. */
+function correcting(request: Request & { kind: 'correct' }, talk: Conversation): Request {
+  const last = talk.changes.findLast(({ undone }) => !undone);
+  const id = pieceById(talk.subject?.piece ?? '')?.needs[0]?.[0];
+  if (last?.kind !== 'plan' || id === undefined) return request;
+  return changed({ values: { [id]: request.value }, on: {}, focus: [] }, talk);
 }
 
 /** A gauge given because a plan waits for it is of the machine and yarn that the plan named. */
@@ -55,17 +75,12 @@ function rebenched(before: Bench, edit: Bench): Bench {
   return { ...yarn, ...kept, ...edit };
 }
 
-/**
- * Setting one of a group of which one is needed removes the others, unless both were set at once. A length that is no
- * window is of something bought, such as a closure: a new size does not remove it, but has to take it.
- */
+/** Setting one of a group of which one is needed removes the others, unless both were set at once; the card says so. */
 function withoutRivals(subject: PlanAsk, edit: Edit): Record<string, Value> {
   const piece = pieceById(subject.piece ?? '');
   const set = Object.keys(edit.values).filter((id) => edit.values[id] !== null);
-  const rivals = (piece?.needs ?? [])
-    .filter((group) => group.some((id) => set.includes(id)))
-    .flatMap((group) => group.filter((id) => !set.includes(id) && piece?.asks[id]?.is !== 'length'));
-  return Object.fromEntries(Object.entries(subject.values).filter(([id]) => !rivals.includes(id)));
+  const rivals = (piece?.needs ?? []).flatMap((group) => (group.some((id) => set.includes(id)) ? group : []));
+  return Object.fromEntries(Object.entries(subject.values).filter(([id]) => !rivals.includes(id) || set.includes(id)));
 }
 
 /** "Make it 12" keeps the half-width last stated; a size bounded on one side states none. */
@@ -91,16 +106,27 @@ function filled(value: Value, talk: Conversation, units: Units | undefined): Req
     return { kind: 'record_gauge', gauge: { ...request.gauge, rows } };
   }
   if (request.kind === 'record_gauge' && hole === 'needles' && (value.is === 'bare' || value.assumed !== undefined)) {
-    const needles = Number.parseFloat(value.said ?? '');
+    const needles = countOf(value);
     return { kind: 'record_gauge', gauge: { ...request.gauge, on: { ...request.gauge.on, needles } } };
   }
   const figure = inUnits(value, units);
-  if (request.kind === 'reading' && hole === 'row' && isCount(value))
-    return { ...request, row: Number.parseFloat(value.said ?? '') };
+  const confirmed = hole === 'confirm' ? confirmedAs(request, value, figure) : undefined;
+  if (confirmed !== undefined) return confirmed;
+  if (request.kind === 'reading' && hole === 'row' && isCount(value)) return { ...request, row: countOf(value) };
   if (request.kind === 'lost_count' && hole === 'length') return { ...request, length: figure };
   if (request.kind === 'finish' && hole === 'size') return { ...request, sizes: [{ value: figure }] };
   return { kind: 'unread', why: 'nothing', words: value.said ?? '' };
 }
+
+/** A figure in place of the one that was asked about, the row or the length it was really: to be checked again. */
+function confirmedAs(request: Request, value: Value, figure: Value): Request | undefined {
+  const again = amended(request, value.is === 'count' ? value : figure, undefined);
+  if (again?.kind === 'record_gauge') return { kind: 'record_gauge', gauge: { ...again.gauge, confirmed: undefined } };
+  return again?.kind === 'reading' || again?.kind === 'finish' ? { ...again, confirmed: undefined } : undefined;
+}
+
+const countOf = (value: Value): number =>
+  value.is === 'count' ? value.count : value.is === 'bare' ? value.lo : Number.parseFloat(value.said ?? '');
 
 const isCount = (value: Value): boolean => value.is === 'bare' || value.is === 'count' || value.assumed !== undefined;
 

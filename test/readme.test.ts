@@ -10,7 +10,7 @@ const conversation = [...readFileSync('README.md', 'utf8').matchAll(/^ {4}(.+)\n
 test('the conversation in the README is what the program answers, word for word', () => {
   expect(conversation.length).toBeGreaterThanOrEqual(4);
   const input = conversation.map(({ typed }) => `${typed}\n`).join('');
-  const { stdout } = spawnSync(process.execPath, ['dist/run/walewright.js', 'ask', '--lines'], {
+  const { stdout } = spawnSync(process.execPath, ['dist/run/walewright.js', 'ask', '--lines', '--text'], {
     input,
     encoding: 'utf8',
   });

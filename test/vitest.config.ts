@@ -13,9 +13,11 @@ export default defineConfig({
           include: ['test/**/*.test.ts'],
           exclude: ['test/journeys/**'],
           isolate: false,
+          // Laws and conversations take a second or two, and longer on a machine that does other work beside them.
+          testTimeout: 30_000,
         },
       },
-      { test: { name: 'journeys', include: ['test/journeys/**/*.test.ts'] } },
+      { test: { name: 'journeys', include: ['test/journeys/**/*.test.ts'], testTimeout: 30_000 } },
     ],
   },
 });

@@ -25,7 +25,8 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
   const measureFirst = plan.landing.chance < LIKELY && plan.checkpoint !== undefined;
   const on = plan.needles === undefined ? '' : ` on ${counted(plan.needles, 'needle')}`;
   const at = measureFirst ? `, and measure at row ${plan.checkpoint?.row}` : '';
-  const knit = `Knit ${counted(plan.rows, 'row')}${on}${at}`;
+  const alike = plan.parts === 1 ? '' : `, ${plan.parts} alike`;
+  const knit = `Knit ${counted(plan.rows, 'row')}${on}${alike}${at}`;
   const yarnFirst = ask.focus.includes('yarn') && !ask.focus.includes('rows') ? yarnLead(plan, printing) : undefined;
   return plainCard(yarnFirst ?? knit, {
     kept: true,
@@ -34,6 +35,7 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
       ...changedLine(changed, printing),
       ...plan.shortfalls.map((words) => printed(words, printing)),
       sizeLine(plan, printing),
+      ...(plan.because === undefined ? [] : [`${capital(printed(plan.because, printing))}.`]),
       ...(ask.due === undefined ? [] : [dueLine(ask.due)]),
     ],
     facts: [
@@ -42,7 +44,12 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
       ...yarnFact(plan, printing),
       ...(plan.notions.length === 0
         ? []
-        : [{ label: 'Notions', text: `${joined(plan.notions.map(({ say }) => printed(say, printing)))}.` }]),
+        : [
+            {
+              label: plan.pieces === 1 ? 'Notions' : `Notions, for each of the ${plan.pieces}`,
+              text: `${joined(plan.notions.map(({ say }) => printed(say, printing)))}.`,
+            },
+          ]),
       { label: 'Assumed', text: assumedText(reply, printing) },
     ],
     offers: reply.offers,
@@ -103,7 +110,11 @@ function chanceText(plan: Plan, values: PlanAsk['values'], { units }: Printing):
   const rows = `${printedChance(plan.landing.chance)} to end between ${window} ${solved?.adjective ?? ''}`.trim();
   const across = plan.sizes.flatMap(({ id, label, across: set }) => {
     const asked = set?.asked;
-    if (asked === undefined) return [];
+    if (set === undefined) return [];
+    if (asked === undefined) {
+      const { loMm, hiMm } = set.likelyMm;
+      return [` ${label}: most likely ${printedRange(loMm, hiMm, units)}; the needles set it, not the rows.`];
+    }
     const limits = between(asked.window, values[id], units);
     return [` ${label} between ${limits}: ${printedChance(asked.chance)}; the needles set it, not the rows.`];
   });
@@ -118,20 +129,21 @@ export function between(window: Window, value: Value | undefined, units: Units):
   return asTyped ?? printedRange(loMm, hiMm, own ?? units).replace(' to ', ' and ');
 }
 
+/** What would raise the chance, best first. */
 function better({ checkpoint, checkpointAtRest, landing }: Plan) {
-  if (checkpoint === undefined || checkpoint.chance <= landing.chance) return [];
-  const rest =
-    checkpointAtRest === undefined
-      ? ''
-      : `; laid flat off the machine at row ${checkpointAtRest.row}, ${printedChance(checkpointAtRest.chance)}`;
+  const ways = [
+    ...(checkpointAtRest === undefined
+      ? []
+      : [{ chance: checkpointAtRest.chance, text: `laid flat off the machine at row ${checkpointAtRest.row}` }]),
+    ...(checkpoint === undefined
+      ? []
+      : [{ chance: checkpoint.chance, text: `measured at row ${checkpoint.row} as it hangs` }]),
+  ].filter(({ chance }) => chance > landing.chance);
+  if (ways.length === 0) return [];
+  const list = ways.sort((a, b) => b.chance - a.chance).map(({ chance, text }) => `${text}, ${printedChance(chance)}`);
   const usual =
     landing.chance < LIKELY ? ' Such a chance is usual with few measured pieces; each one you record raises it.' : '';
-  return [
-    {
-      label: 'Better',
-      text: `measured at row ${checkpoint.row} as it hangs, it should become ${printedChance(checkpoint.chance)}${rest}.${usual}`,
-    },
-  ];
+  return [{ label: 'Better', text: `${list.join('; ')}.${usual}` }];
 }
 
 function yarnFact({ yarn, pieces }: Plan, { units }: Printing) {
@@ -168,7 +180,9 @@ export function stepsCard({ plan, rowsBefore }: ReplyOf<'steps'>, printing: Prin
       ...moved,
       ...(plan.notions.length === 0
         ? []
-        : [`At hand: ${joined(plan.notions.map(({ say }) => printed(say, printing)))}.`]),
+        : [
+            `At hand${plan.pieces === 1 ? '' : `, for each of the ${plan.pieces}`}: ${joined(plan.notions.map(({ say }) => printed(say, printing)))}.`,
+          ]),
     ],
     steps: plan.steps.map(({ say }) => capital(printed(say, printing))),
     foot: plan.cautions.map((words) => printed(words, printing)),

@@ -122,6 +122,12 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
         `Measured: I read ${problem.said}, before ${problem.yarn === '' ? 'your yarn' : problem.yarn} was yours`,
         [`That lot came on ${dayInWords(problem.since)}. Say another day, or give the older lot a name of its own.`],
       );
+    case 'moved_on':
+      return sentence(
+        `${problem.said}: that has moved on since`,
+        ['Something was changed after it, from another place. Say what you want now.'],
+        ['where am I'],
+      );
     case 'no_work':
       return sentence('Nothing is on the machine', ['Plan a piece and say "start"; then I count its rows.'], ['start']);
     case 'nothing_to_correct':

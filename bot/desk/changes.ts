@@ -22,6 +22,15 @@ export function withEdit(
   return withChange(after, { kind: 'plan', other: inHand(before), said });
 }
 
+/** The talk with a new plan among its changes: taking it back brings the plan before it in hand again. */
+export function withNewPlan(before: Conversation, after: Conversation): Conversation {
+  const { subject } = after;
+  if (before.subject !== undefined && before.subject.piece === subject?.piece && editMade(before, after).length === 0)
+    return after;
+  const label = pieceById(subject?.piece ?? '')?.label.toLowerCase() ?? 'plan';
+  return withChange(after, { kind: 'plan', other: inHand({ ...before, pending: undefined }), said: `the ${label}` });
+}
+
 /** What a follow-up changed in a plan ask, in words, for the line that begins with "Changed". */
 export function changesBetween(before: PlanAsk | undefined, after: PlanAsk): Words[] {
   if (before === undefined) return [];

@@ -17,7 +17,7 @@ export const correctDesk: Desk<'correct'> = async (request, at) => {
   const value = inUnits(request.value, at.maker.units);
   if (value.is === 'bare' && at.maker.units === undefined)
     return unitsQuestion({ ...request, value }, value.said ?? '', at);
-  const last = at.talk.changes.findLast(({ undone }) => !undone);
+  const last = at.talk.changes.findLast((change) => !change.undone && change.kind === 'stored' && change.request);
   const slip = last?.kind === 'stored' ? last.request : undefined;
   const again = slip && (amended(slip, request.value, request.was) ?? amended(slip, value, request.was));
   if (last?.kind !== 'stored' || again === undefined)

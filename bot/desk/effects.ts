@@ -11,7 +11,7 @@ export async function putBack(effects: readonly Effect[], store: Bound, now: num
   for (const effect of effects) await again(effect, store, now);
 }
 
-function back(effect: Effect, { measurements, readings, works }: Bound, now: number): Promise<void> {
+function back(effect: Effect, { measurements, readings, works, yarns }: Bound, now: number): Promise<void> {
   switch (effect.did) {
     case 'measured':
       return measurements.withdraw(effect.id, now);
@@ -25,6 +25,8 @@ function back(effect: Effect, { measurements, readings, works }: Bound, now: num
       return works.undoCount(effect.workId, effect.seq, now);
     case 'moved_stop':
       return works.stopAt(effect.workId, effect.from);
+    case 'described':
+      return yarns.describe(effect.yarnId, effect.before);
     case 'started':
       return works.end(effect.workId, now, 'given_up');
     case 'ended':
@@ -32,7 +34,7 @@ function back(effect: Effect, { measurements, readings, works }: Bound, now: num
   }
 }
 
-function again(effect: Effect, { measurements, readings, works }: Bound, now: number): Promise<void> {
+function again(effect: Effect, { measurements, readings, works, yarns }: Bound, now: number): Promise<void> {
   switch (effect.did) {
     case 'measured':
       return measurements.restore(effect.id);
@@ -46,6 +48,8 @@ function again(effect: Effect, { measurements, readings, works }: Bound, now: nu
       return works.redoCount(effect.workId, effect.seq);
     case 'moved_stop':
       return works.stopAt(effect.workId, effect.to);
+    case 'described':
+      return yarns.describe(effect.yarnId, effect.after);
     case 'started':
       return works.reopen(effect.workId);
     case 'ended':

@@ -1,4 +1,4 @@
-import { finishedCount, type Measurement, type Plan, type PlannedSize, say } from '../../core/index.js';
+import { evidence, finishedCount, type Measurement, type Plan, type PlannedSize, say } from '../../core/index.js';
 import { withStored } from '../conversation.js';
 import type { Effect } from '../effect.js';
 import { inUnits } from '../language/lengths.js';
@@ -6,11 +6,11 @@ import type { Request, Value } from '../request.js';
 import type { StoredMeasurement } from '../store/ports.js';
 import { dayOf } from './days.js';
 import { type At, type Desk, type DeskAnswer, refusal } from './desk.js';
-import { isUnusual, lengthProblems, MOST_ROWS, massProblems } from './gauge-checks.js';
+import { isUnusual, lengthProblems, MOST_ROWS, massProblems, spacingProblems } from './gauge-checks.js';
 import { mmOfValue } from './measured.js';
 import { tried } from './planning.js';
 import { asked, unitsQuestion, unusualQuestion } from './question.js';
-import { plannedWith, type WorkMeant, workMeant } from './work-meant.js';
+import { plannedWith, type WorkMeant, withPlan, workMeant } from './work-meant.js';
 import { UNDO } from './work-offers.js';
 
 type FinishRequest = Request & { kind: 'finish' };
@@ -22,9 +22,11 @@ type Came = { size: PlannedSize; value: Value };
  * A finished piece → a measurement in its state, with every reading taken on the way as a reading of the same fabric:
  * together they teach how the fabric changes off the machine.
  */
-export const finishDesk: Desk<'finish'> = async (request, at) => {
-  const meant = await workMeant(request, at);
+export const finishDesk: Desk<'finish'> = async (wanted, at) => {
+  const meant = (await workMeant(wanted, at)) ?? (await unmeasured(at));
   if (meant === undefined) return refusal(at, { code: 'no_work' });
+  // A question is about this work, whatever is on the machines when it is answered.
+  const request = { ...wanted, workId: meant.work.id };
   const outcome = await plannedWith(meant, at);
   if (!outcome.ok) return refusal(at, ...outcome.problems);
   const plan = outcome.value;
@@ -43,13 +45,26 @@ export const finishDesk: Desk<'finish'> = async (request, at) => {
   if (bare !== undefined) return unitsQuestion(request, bare.value.said ?? '', at);
   if (came.length === 0 && request.unmeasured !== true) return sizeQuestion(request, plan, at);
 
-  const measured = measurementOf(meant, came, rows, request, at);
-  const before = await at.store.measurements.of(meant.profile.id);
-  if (measured !== undefined && request.confirmed !== true && isUnusual(before, measured)) {
+  const measured = measurementOf(meant, plan, came, rows, request, at);
+  const impossible = measured === undefined ? [] : spacingProblems(measured);
+  if (impossible.length > 0) return refusal(at, ...impossible);
+  if (measured !== undefined && request.confirmed !== true && isUnusual(await knownOf(meant, at), measured)) {
     return unusualQuestion({ ...request, confirmed: true }, measured.said, at);
   }
   return finished(meant, plan, { rows, came, measured }, request, at);
 };
+
+/** The piece that was done and to be measured later, when none is on a machine. */
+async function unmeasured(at: At): Promise<WorkMeant | undefined> {
+  const work = await at.store.works.unmeasured(at.maker.id);
+  return work && withPlan(work, await at.store.profiles.of(at.maker.id), at);
+}
+
+const knownOf = async ({ profile }: WorkMeant, at: At) =>
+  evidence(
+    await at.store.measurements.of(profile.id),
+    await at.store.measurements.inYarn(at.maker.id, profile.yarn.id),
+  );
 
 /** Lengths with a name go to the size so named, the others in order: what rows make first. */
 function sizesOf({ sizes }: FinishRequest, plan: Plan, at: At): Came[] {
@@ -64,6 +79,7 @@ function sizesOf({ sizes }: FinishRequest, plan: Plan, at: At): Came[] {
 
 function measurementOf(
   { work, piece, profile }: WorkMeant,
+  plan: Plan,
   came: readonly Came[],
   rows: number,
   request: FinishRequest,
@@ -81,10 +97,10 @@ function measurementOf(
     profileId: profile.id,
     swatch: work.id,
     state: request.state ?? 'rested',
-    form: 'tube',
+    form: plan.onMachine.target.form,
     rows: counted('rows', rows),
-    stitches: counted('needles', profile.machine.needles),
-    needles: profile.machine.needles,
+    stitches: counted('needles', plan.needles),
+    needles: plan.needles,
     massG: request.mass?.is === 'mass' ? request.mass.g : undefined,
     unravelled: undefined,
     note: '',
@@ -127,16 +143,16 @@ async function finished(
   const { work, ask, piece, profile } = meant;
   const form = plan.onMachine.target.form;
   const before = await tried(ask, piece, at);
-  const kept = measured === undefined ? [] : [...readingsOf(meant, form, at), { ...measured, form }];
+  const kept = measured === undefined ? [] : [...readingsOf(meant, form, at), measured];
   for (const one of kept) await at.store.measurements.add(one);
-  await at.store.works.end(work.id, at.now, 'done');
+  if (work.endedAt === undefined) await at.store.works.end(work.id, at.now, 'done');
   const after = await tried(ask, piece, at);
 
   const solved = came.find(({ size }) => size.id === plan.landing.dimension);
   const mm = solved && mmOfValue(solved.value);
   const effects: Effect[] = [
     ...kept.map(({ id }): Effect => ({ did: 'measured', id })),
-    { did: 'ended', workId: work.id, outcome: 'done' },
+    ...(work.endedAt === undefined ? [{ did: 'ended' as const, workId: work.id, outcome: 'done' as const }] : []),
   ];
   const talk = withStored(
     { ...at.talk, workId: undefined, pending: undefined },

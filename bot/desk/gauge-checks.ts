@@ -1,4 +1,4 @@
-import { type Count, evidence, gauge, type Measurement, standing } from '../../core/index.js';
+import { type Evidence, gauge, type Measurement, pieceFactor, RESTED_TUBE, standing } from '../../core/index.js';
 import type { BotProblem } from '../reply.js';
 import type { Bench, GaugeAsk, Tension, Value } from '../request.js';
 
@@ -93,9 +93,12 @@ export function spacingProblems({ rows, stitches }: Measurement): BotProblem[] {
 }
 
 /** True when a measurement lies further from the others than one piece in a hundred does. */
-export function isUnusual(before: readonly Measurement[], measured: Measurement): boolean {
-  const known = gauge(evidence(before));
-  const unusual = (estimate: typeof known.row, count: Count | undefined) =>
-    estimate !== undefined && count !== undefined && standing(estimate, count) === 'unusual';
-  return unusual(known.row, measured.rows) || unusual(known.stitch, measured.stitches);
+export function isUnusual(before: Evidence, measured: Measurement): boolean {
+  const known = gauge(before);
+  const factor = (axis: 'rows' | 'stitches') => pieceFactor(before[axis].factors, measured, RESTED_TUBE);
+  const unusual = (axis: 'rows' | 'stitches') => {
+    const [estimate, count] = [axis === 'rows' ? known.row : known.stitch, measured[axis]];
+    return estimate !== undefined && count !== undefined && standing(estimate, count, factor(axis)) === 'unusual';
+  };
+  return unusual('rows') || unusual('stitches');
 }

@@ -12,9 +12,10 @@ import { atRow, plannedWith, workMeant, workShown } from './work-meant.js';
  * Two counters that disagree: both are kept, the work goes on from the smaller, since rows too many can be pulled back
  * and rows too few cannot be added, and a length weighs them against each other.
  */
-export const lostCountDesk: Desk<'lost_count'> = async (request, at) => {
-  const meant = await workMeant(request, at);
+export const lostCountDesk: Desk<'lost_count'> = async (wanted, at) => {
+  const meant = await workMeant(wanted, at);
   if (meant === undefined) return refusal(at, { code: 'no_work' });
+  const request = { ...wanted, workId: meant.work.id };
   const { work, readings } = meant;
   const [first, second] = request.counts;
   const outside = request.counts.find(({ rows }) => !Number.isInteger(rows) || rows < 1 || rows > MOST_ROWS);
@@ -46,14 +47,16 @@ export const lostCountDesk: Desk<'lost_count'> = async (request, at) => {
   const stored = rows !== work.rows || second !== undefined;
   const seq = stored && (await at.store.works.count(work.id, { kind: 'lost', rows, said, at: at.now }));
   const shown = await workShown(atRow(meant, rows), at);
-  const offers: Offered[] = [...new Set(counts)].map((count) => ({
+  const offers: Offered[] = [...new Set(counts.filter((count) => count > 0))].map((count) => ({
     button: `Keep ${count}`,
     say: `keep ${count}`,
     request: { kind: 'tally', workId: work.id, to: count, settles: true },
   }));
   const talk = { ...at.talk, workId: work.id };
-  const waits = { request: { ...request, workId: work.id }, holes: ['length'], until: at.openUntil };
-  const open = { ...talk, pending: typed === undefined ? waits : undefined };
+  // Until one of them is kept the counts stay open: for a length, then for the choice.
+  const settled = second === undefined || verdict?.trust !== undefined;
+  const waits = { request, holes: [typed === undefined ? 'length' : 'count'], until: at.openUntil };
+  const open = { ...talk, pending: settled && typed !== undefined ? undefined : waits };
   return {
     reply: { kind: 'counts', work: shown, counts: request.counts, state, length: typed, verdict, offers },
     talk: seq === false ? open : withStored(open, `the counts ${said}`, [{ did: 'counted', workId: work.id, seq }]),

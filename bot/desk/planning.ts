@@ -14,9 +14,16 @@ type Tried = {
   ask: PlanAsk;
 };
 
-/** Plans an ask on the machine and yarn it names, else on those used last; the work in hand, corrected. Writes nothing. */
-export async function tried(ask: PlanAsk, piece: Piece, at: At, work?: InHand): Promise<Tried> {
-  const meant = benchMeant(ask.on, await at.store.profiles.of(at.maker.id));
+/**
+ * Plans an ask on the machine and yarn it names, else on those used last; the work in hand, corrected. Writes nothing.
+ * @param profileId the profile that comes before those used later: that of the work in hand
+ */
+export async function tried(ask: PlanAsk, piece: Piece, at: At, work?: InHand, profileId?: string): Promise<Tried> {
+  const profiles = await at.store.profiles.of(at.maker.id);
+  const meant = benchMeant(
+    ask.on,
+    [...profiles].sort((a, b) => Number(b.id === profileId) - Number(a.id === profileId)),
+  );
   const { profile, measurements } = await firstMeasured(meant.profiles, at);
   const needles = meant.machine.needles ?? profile?.machine.needles;
   const borrowedFrom = profile !== undefined && isBorrowed(profile, meant) ? machineName(profile.machine) : undefined;
@@ -24,7 +31,7 @@ export async function tried(ask: PlanAsk, piece: Piece, at: At, work?: InHand): 
   const values = given(ask.values);
   const outcome = plan({ piece, values, needles, measurements, inYarn, borrowedFrom, pieces: ask.copies, work });
   // An ask that waits for a gauge stays open to the machine that gauge will come from.
-  const { tension } = ask.on;
+  const tension = ask.on.tension ?? profile?.tension;
   const own = { machine: meant.machine.name, needles, yarn: profile?.yarn.name, ...(tension && { tension }) };
   const on = profile === undefined ? ask.on : own;
   return { outcome, profile, measurements, ask: { ...ask, on } };

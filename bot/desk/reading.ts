@@ -15,9 +15,11 @@ import { UNDO } from './work-offers.js';
 type ReadingRequest = Request & { kind: 'reading' };
 
 /** A length of the work in hand, at a row → where to stop. A reading that cannot be true is asked about first. */
-export const readingDesk: Desk<'reading'> = async (request, at) => {
-  const meant = await workMeant(request, at);
+export const readingDesk: Desk<'reading'> = async (wanted, at) => {
+  const meant = await workMeant(wanted, at);
   if (meant === undefined) return refusal(at, { code: 'no_work' });
+  // A question is about this work, whatever is on the machines when it is answered.
+  const request = { ...wanted, workId: meant.work.id };
   const typed = inUnits(request.length, at.maker.units);
   const row = request.row ?? meant.work.rows;
   const problems = [...lengthProblems('Length', typed), ...rowProblems(row)];
@@ -25,7 +27,7 @@ export const readingDesk: Desk<'reading'> = async (request, at) => {
   if (typed.is === 'bare') return unitsQuestion({ ...request, length: typed }, typed.said ?? '', at);
   if (row === 0) return rowQuestion(request, at);
 
-  const state = request.state ?? meant.readings.at(-1)?.state ?? 'hanging';
+  const state = request.state ?? lastRead(meant.readings)?.state ?? 'hanging';
   const reading: Reading = { row, lengthMm: mmOfValue(typed), state };
   const asItStands = await plannedWith(meant, at);
   if (!asItStands.ok) return refusal(at, ...asItStands.problems);
@@ -33,6 +35,9 @@ export const readingDesk: Desk<'reading'> = async (request, at) => {
   if (doubt !== undefined) return doubtQuestion(request, reading, doubt, at);
   return kept(meant, reading, { ...request, length: typed }, at);
 };
+
+/** The reading taken last, whatever its row. */
+const lastRead = (readings: WorkMeant['readings']) => [...readings].sort((a, b) => a.at - b.at).at(-1);
 
 const rowProblems = (row: number) => [
   ...(Number.isInteger(row) ? [] : [{ code: 'count_not_whole' as const, label: 'Row', given: row }]),
@@ -115,6 +120,6 @@ function doubtQuestion(request: ReadingRequest, reading: Reading, doubt: Doubt, 
     asks: say`Is it row ${doubt.likelyRow}, or ${length(doubt.expectedMm)}?`,
     because: say`At row ${reading.row} I expect about ${length(doubt.expectedMm)}; ${length(reading.lengthMm)} is far more than pieces usually differ. Nothing is stored yet.`,
     examples: [`row ${doubt.likelyRow}`, 'it is right', 'never mind'],
-    offers: [{ button: `Row ${doubt.likelyRow}`, request: { ...request, row: doubt.likelyRow } }, right],
+    offers: [right, { button: `Row ${doubt.likelyRow}`, request: { ...request, row: doubt.likelyRow } }],
   });
 }

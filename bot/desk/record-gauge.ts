@@ -1,4 +1,4 @@
-import { evidence, gauge, type Measurement, say } from '../../core/index.js';
+import { type Count, evidence, gauge, type Measurement, say } from '../../core/index.js';
 import { withStored } from '../conversation.js';
 import type { Effect } from '../effect.js';
 import { inUnits } from '../language/lengths.js';
@@ -43,9 +43,10 @@ export const recordGaugeDesk: Desk<'record_gauge'> = async (request, at) => {
   const impossible = readings.flatMap(spacingProblems);
   if (impossible.length > 0) return refusal(at, ...impossible);
 
+  const inYarn = known === undefined ? before : await at.store.measurements.inYarn(at.maker.id, known.yarn.id);
   const said = recordSaid(ask);
   const confirmed: Request = { kind: 'record_gauge', gauge: { ...ask, confirmed: true } };
-  if (ask.confirmed !== true && readings.some((reading) => isUnusual(before, reading)))
+  if (ask.confirmed !== true && readings.some((reading) => isUnusual(evidence(before, inYarn), reading)))
     return unusualQuestion(confirmed, said, at);
   if (ask.confirmed !== true && ask.same !== true && readings.every((reading) => isKnown(before, reading)))
     return sameOrNewQuestion(confirmed, said, at);
@@ -77,7 +78,7 @@ async function noted(ask: GaugeAsk, at: At): Promise<DeskAnswer> {
   const yarn = yarnMeant(ask.on, profiles);
   const tension = tensionMeant(ask.on, machine.name, yarn, profiles);
   const kept = await at.store.profiles.opened(at.maker.id, machine, yarn, tension, at.now);
-  if (ask.weight !== undefined) await at.store.yarns.describe(kept.yarn.id, factsOf(ask.weight));
+  const described = await describedBy(ask.weight, kept.yarn, at);
   const { needles } = kept.machine;
   const lead =
     ask.weight === undefined
@@ -86,10 +87,12 @@ async function noted(ask: GaugeAsk, at: At): Promise<DeskAnswer> {
   const measured = await at.store.measurements.of(kept.id);
   const lines =
     measured.length > 0
-      ? yarnNotes({ ...kept.yarn, ...factsOf(ask.weight) }, gauge(evidence(measured)))
+      ? yarnNotes({ category: factsOf(ask.weight).category ?? kept.yarn.category }, gauge(evidence(measured)))
       : [say`Now what it made: rows and their length, and a flat width.`];
   const examples = measured.length > 0 ? ['my gauge'] : ['110 rows in 22 in, 6 3/4 flat'];
-  return { reply: { kind: 'answer', lead, lines, examples, offers: [] }, talk: at.talk };
+  const reply = { kind: 'answer' as const, lead, lines, examples, offers: [] };
+  const said = ask.weight?.said ?? '';
+  return { reply, talk: described.length === 0 ? at.talk : withStored(at.talk, said, described) };
 }
 
 async function recorded(
@@ -102,15 +105,25 @@ async function recorded(
 ): Promise<DeskAnswer> {
   const before = await at.store.measurements.of(profile.id);
   for (const reading of stored) await at.store.measurements.add(reading);
-  if (ask.weight !== undefined) await at.store.yarns.describe(profile.yarn.id, factsOf(ask.weight));
+  const known = await describedBy(ask.weight, profile.yarn, at);
   const described = { ...profile, yarn: { ...profile.yarn, ...factsOf(ask.weight) } };
   const assumed = recordAssumed(ask, sameBench);
   const reply = await gaugeReply(at, described, before, { recorded: say`${said}`, assumed });
-  const effects = stored.map(({ id }): Effect => ({ did: 'measured', id }));
+  const effects: Effect[] = [...known, ...stored.map(({ id }) => ({ did: 'measured' as const, id }))];
   const on = { ...ask.on, machine: profile.machine.name, yarn: profile.yarn.name, tension: profile.tension };
   const request: Request = { kind: 'record_gauge', gauge: { ...ask, on } };
   // The turn resumes what waited; a plan that still lacks something asks again.
   return { reply, talk: withStored({ ...at.talk, pending: undefined }, said, effects, request) };
+}
+
+/** Keeps what was said of a yarn, and tells what that replaced. */
+async function describedBy(weight: GaugeAsk['weight'], yarn: Yarn, at: At): Promise<Effect[]> {
+  if (weight === undefined) return [];
+  const { category = null, tex = null, since = null } = yarn;
+  const before = { category, tex, since };
+  const after = { ...before, ...factsOf(weight) };
+  await at.store.yarns.describe(yarn.id, after);
+  return [{ did: 'described', yarnId: yarn.id, before, after }];
 }
 
 /** What was said of the yarn, as it is kept. */
@@ -154,11 +167,13 @@ function questionAbout(ask: GaugeAsk, needles: number | undefined, at: At): Desk
   return ask.flatWidth !== undefined && needles === undefined ? needlesQuestion(request, at) : undefined;
 }
 
-/** True for a reading that stands in the gauge already, figure for figure. */
+/** True for a reading that stands in the gauge already, figure for figure, in all that both have. */
 const isKnown = (before: readonly Measurement[], reading: Measurement): boolean =>
   reading.rows !== undefined &&
-  before.some(
-    (one) =>
-      one.state === reading.state &&
-      JSON.stringify([one.rows, one.stitches]) === JSON.stringify([reading.rows, reading.stitches]),
-  );
+  before.some((one) => one.state === reading.state && isSame(one.rows, reading.rows) && isSameOrUnknown(one, reading));
+
+const isSame = (a: Count | undefined, b: Count | undefined): boolean =>
+  a?.count === b?.count && a?.overMm === b?.overMm && a?.how === b?.how;
+
+const isSameOrUnknown = (a: Measurement, b: Measurement): boolean =>
+  a.stitches === undefined || b.stitches === undefined || isSame(a.stitches, b.stitches);

@@ -17,15 +17,15 @@ export function amended(request: Request, value: Value, was: number | undefined)
     }
     case 'reading': {
       const row = countIn(value, was, request.row);
-      if (row !== undefined) return { ...request, row };
+      if (row !== undefined) return { ...request, row, confirmed: true };
       return isLength(value) && isNear(request.length, value)
         ? { ...request, length: value, confirmed: true }
         : undefined;
     }
     case 'finish': {
-      if (value.is === 'mass') return { ...request, mass: value };
+      if (value.is === 'mass') return { ...request, mass: value, confirmed: true };
       const rows = countIn(value, was, request.rows);
-      if (rows !== undefined) return { ...request, rows };
+      if (rows !== undefined) return { ...request, rows, confirmed: true };
       const at = nearest(
         request.sizes.map((one) => one.value),
         value,

@@ -15,21 +15,17 @@ export const startDesk: Desk<'start'> = async ({ planId }, at) => {
   const { outcome, profile, ask } = await tried(stored.ask, piece, at);
   if (!outcome.ok || profile === undefined) return refusal(at, ...(outcome.ok ? [] : outcome.problems));
 
-  const { machine } = await at.store.profiles.opened(
-    at.maker.id,
-    { name: ask.on.machine ?? profile.machine.name, needles: ask.on.needles },
-    profile.yarn.name,
-    profile.tension,
-    at.now,
-  );
+  const machine = { name: ask.on.machine ?? profile.machine.name, needles: ask.on.needles };
   const busy = await workMeant({ on: { machine: machine.name } }, at);
   if (busy !== undefined) return busy.work.planId === stored.id ? standing(busy.work, at) : busyQuestion(busy.work, at);
 
+  // On a machine whose gauge is borrowed it is that machine's profile that the piece will teach.
+  const own = await at.store.profiles.opened(at.maker.id, machine, profile.yarn.name, profile.tension, at.now);
   const work: Work = {
     id: at.newId(),
     makerId: at.maker.id,
     planId: stored.id,
-    profileId: profile.id,
+    profileId: own.id,
     stopAt: outcome.value.rows,
     rows: 0,
     startedAt: at.now,

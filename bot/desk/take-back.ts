@@ -5,12 +5,11 @@ import { type Desk, refusal } from './desk.js';
 const MOST_NAMED = 5;
 
 /** A measurement named by the figures in it, "drop the 6": taken back when only one holds them all. */
-export const takeBackDesk: Desk<'take_back'> = async ({ said }, at) => {
+export const takeBackDesk: Desk<'take_back'> = async ({ said, id }, at) => {
   const profiles = await at.store.profiles.of(at.maker.id);
   const all = (await Promise.all(profiles.map(({ id }) => at.store.measurements.of(id)))).flat();
-  const exact = all.filter((one) => one.said === said);
   const wanted = figures(said);
-  const found = exact.length > 0 ? exact : all.filter((one) => isIn(wanted, figures(one.said)));
+  const found = all.filter((one) => (id === undefined ? isIn(wanted, figures(one.said)) : one.id === id));
   const [only, ...others] = found;
   if (only === undefined) {
     const pieces = all.slice(-MOST_NAMED).map((one) => one.said);
@@ -24,7 +23,10 @@ export const takeBackDesk: Desk<'take_back'> = async ({ said }, at) => {
         asks: say`Which of these ${found.length}?`,
         because: say`Each of them holds ${wanted.join(' and ')}: ${choices.map((one) => one.said).join('; ')}.`,
         examples: ['the first', 'never mind'],
-        offers: choices.map((one) => ({ button: one.said, request: { kind: 'take_back', said: one.said } })),
+        offers: choices.map((one) => ({
+          button: one.said,
+          request: { kind: 'take_back', said: one.said, id: one.id },
+        })),
       },
       talk: at.talk,
     };

@@ -4,6 +4,7 @@ import type { Effect } from '../effect.js';
 import { askInWords } from './changes.js';
 import { type At, type Desk, refusal } from './desk.js';
 import { putBack, takenBack } from './effects.js';
+import { hasMovedOn } from './moved-on.js';
 import { benchName } from './names.js';
 import { tried } from './planning.js';
 import { workMeant } from './work-meant.js';
@@ -14,6 +15,9 @@ export const undoDesk: Desk<'undo'> = async ({ redo }, at) => {
   const index = redo ? changes.findIndex((change) => change.undone) : changes.findLastIndex((change) => !change.undone);
   const change = changes[index];
   if (change === undefined) return refusal(at, { code: 'nothing_to_undo', redo });
+  const [out, back] = swapOf(change, redo);
+  if ((await hasMovedOn(out, false, at)) || (await hasMovedOn(back, true, at)))
+    return refusal(at, { code: 'moved_on', said: change.said });
   await applied(change, redo, at);
   const edit = change.kind === 'plan' ? { turned: { other: inHand(at.talk) }, plan: inHand(change.other) } : undefined;
   const turned = { ...change, ...edit?.turned, undone: !redo };
@@ -48,9 +52,15 @@ async function applied(change: Change, redo: boolean, at: At): Promise<void> {
   }
 }
 
-/** What a correction stored and what it stood for change places. */
-async function swapped({ effects, replaced = [] }: Change & { kind: 'stored' }, redo: boolean, at: At): Promise<void> {
-  const [out, back] = redo ? [replaced, effects] : [effects, replaced];
+/** What is to be taken back and what put in again: what a correction stored and what it stood for change places. */
+function swapOf(change: Change, redo: boolean): [Effect[], Effect[]] {
+  if (change.kind !== 'stored') return [[], []];
+  const { effects, replaced = [] } = change;
+  return redo ? [replaced, effects] : [effects, replaced];
+}
+
+async function swapped(change: Change, redo: boolean, at: At): Promise<void> {
+  const [out, back] = swapOf(change, redo);
   await takenBack(out, at.store, at.now);
   await putBack(back, at.store, at.now);
 }

@@ -6,14 +6,16 @@ import { plannedWith, workMeant } from './work-meant.js';
 
 /** What would raise the landing chance of the plan in hand, worked out and best first. Nothing is stored. */
 export const whatHelpsDesk: Desk<'what_helps'> = async (_, at) => {
-  const meant = at.talk.workId === undefined ? undefined : await workMeant({ workId: at.talk.workId }, at);
+  const inHand = at.talk.workId === undefined ? undefined : await workMeant({ workId: at.talk.workId }, at);
+  // A plan made since the work began is what the maker asks about.
+  const meant = at.talk.planId === undefined || at.talk.planId === inHand?.work.planId ? inHand : undefined;
   const ask = meant?.ask ?? at.talk.subject ?? (await at.store.plans.latest(at.maker.id))?.ask;
   const piece = pieceById(ask?.piece ?? '');
   if (ask === undefined || piece === undefined) return refusal(at, { code: 'no_plan_yet' });
   const outcome = meant === undefined ? (await tried(ask, piece, at)).outcome : await plannedWith(meant, at);
   if (!outcome.ok) return refusal(at, ...outcome.problems);
   const plan = outcome.value;
-  const found = remedies(plan, meant?.readings);
+  const found = remedies(plan, meant?.readings, meant?.work.rows);
   const wider = found.flatMap((remedy): Offered[] =>
     remedy.is === 'wider'
       ? [
@@ -30,7 +32,9 @@ export const whatHelpsDesk: Desk<'what_helps'> = async (_, at) => {
       : [],
   );
   const start: Offered[] =
-    meant === undefined ? [{ button: 'Start Knitting', say: 'start', request: { kind: 'start' } }] : [];
+    meant === undefined
+      ? [{ button: 'Start Knitting', say: 'start', request: { kind: 'start', planId: at.talk.planId } }]
+      : [];
   return {
     reply: { kind: 'helps', plan, ask, remedies: found, offers: [...start, ...wider] },
     talk: { ...at.talk, subject: ask },

@@ -34,7 +34,8 @@ export async function workMeant(
   return work && withPlan(work, profiles, at);
 }
 
-async function withPlan(work: Work, profiles: readonly Profile[], at: At): Promise<WorkMeant> {
+/** Work with its plan, its profile and what was read of it. */
+export async function withPlan(work: Work, profiles: readonly Profile[], at: At): Promise<WorkMeant> {
   const stored = await at.store.plans.get(work.planId, at.maker.id);
   const piece = pieceById(stored?.piece ?? '');
   const profile = profiles.find(({ id }) => id === work.profileId);
@@ -45,12 +46,12 @@ async function withPlan(work: Work, profiles: readonly Profile[], at: At): Promi
 
 /** The plan of the work, corrected by readings of it: those kept, unless others are given. */
 export async function plannedWith(
-  { work, ask, piece, readings }: WorkMeant,
+  { work, ask, piece, profile, readings }: WorkMeant,
   at: At,
   more: { readings?: readonly Reading[]; stopAt?: number; knitted?: number } = {},
 ): Promise<Outcome<Plan>> {
   const inHand = { readings, stopAt: work.stopAt, knitted: work.rows, ...more };
-  const { outcome } = await tried(ask, piece, at, inHand);
+  const { outcome } = await tried(ask, piece, at, inHand, profile.id);
   return outcome;
 }
 

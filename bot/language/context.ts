@@ -12,6 +12,8 @@ export type Context = {
   subjectPiece?: string | undefined;
   /** The work of this talk, with the counts that disagree while they do. */
   inHand?: { piece: string; rows: number; stopAt: number; counts?: readonly number[] | undefined } | undefined;
+  /** The rows of the swatch recorded last: `same one, now 15 3/8` is over them. */
+  swatchRows?: number | undefined;
   /** What the open question asks for, most wanted first; empty when none is open. */
   holes: readonly string[];
   /** Words of a request that waits for its piece to be named: they are read again with the answer. */
@@ -23,9 +25,10 @@ export type Context = {
 
 /**
  * A day read from words, as ISO dates. `day`: when the piece must be ready; `event`: the day named, when that is the
- * day after. `unusable` is what is said of a day that is over or that its month does not have.
+ * day after. `unusable` is what is said of a day that is over or that its month does not have. `past`: the last such
+ * day, for what was measured then; `since` marks the day a lot of yarn came.
  */
-export type DueDate = { said: string; start: number; end: number } & (
+export type DueDate = { said: string; start: number; end: number; past?: string; since?: boolean } & (
   | { day: string; event?: string }
   | { unusable: string }
 );

@@ -4,16 +4,20 @@ import { Temporal } from 'temporal-polyfill';
 import type { DueDate } from './context.js';
 import { CUE_WORD, EVENT_PHRASE } from './due-cue.js';
 import { type DayFound, feastIn, impossibleIn } from './due-days.js';
+import { pastDay } from './past-days.js';
+import { PAST_WORDS } from './past-words.js';
 
 const CUE = new RegExp(CUE_WORD + EVENT_PHRASE, 'giu');
+const PAST = new RegExp(PAST_WORDS, 'i');
 
-const CUES: Record<string, 'day' | 'ready_before'> = {
+const CUES: Record<string, 'day' | 'ready_before' | 'lot'> = {
   by: 'day',
   due: 'day',
   until: 'day',
   before: 'ready_before',
   for: 'ready_before',
   on: 'ready_before',
+  since: 'lot',
 };
 
 /** A date stands right behind its cue: searching further would cost time and find nothing of use. */
@@ -21,7 +25,8 @@ const MOST_CHARACTERS = 60;
 
 /**
  * Reads the first date that follows a cue word. `by`, `due` and `until` mean that day; `for`, `on` and `before` an
- * event, for which the piece is ready the day before, or today for an event today.
+ * event, for which the piece is ready the day before, or today for an event today. `on` may also tell when something
+ * was measured, as `yesterday` does, and `since` when a lot of yarn came.
  * @param now the instant of the message, in ms; @param zone the maker's time zone, an IANA name
  */
 export function dueReader(now: number, zone: string): (text: string) => DueDate | undefined {
@@ -34,16 +39,29 @@ export function dueReader(now: number, zone: string): (text: string) => DueDate 
       if (found === undefined || isSize(text.slice(0, cue.index), rest.slice(0, found.end).trim())) continue;
       const end = from + found.end;
       const said = text.slice(cue.index, end).replace(/[\s,;.]+$/, '');
-      const words = { said, start: cue.index, end };
+      const kind = CUES[cue[1]?.toLowerCase() ?? ''];
+      const mayBePast = /^(?:on|since)/i.test(cue[0]);
+      const past = mayBePast ? pastDay(rest.slice(0, found.end), today)?.toString() : undefined;
+      const words = { said, start: cue.index, end, ...(past !== undefined && { past }) };
+      if (kind === 'lot') return { ...words, unusable: said, since: true };
       if ('unusable' in found) return { ...words, unusable: found.unusable };
       const { date } = found;
       if (Temporal.PlainDate.compare(date, today) < 0) return { ...words, unusable: said };
-      const isDay = CUES[cue[1]?.toLowerCase() ?? ''] === 'day' || date.equals(today);
+      const isDay = kind === 'day' || date.equals(today);
       if (isDay) return { ...words, day: date.toString() };
       return { ...words, day: date.subtract({ days: 1 }).toString(), event: date.toString() };
     }
-    return undefined;
+    return pastIn(text, today);
   };
+}
+
+/** The first day in a text that is over by its own words. */
+function pastIn(text: string, today: Temporal.PlainDate): DueDate | undefined {
+  const found = PAST.exec(text);
+  const past = found === null ? undefined : pastDay(found[0], today);
+  if (found === null || past === undefined) return undefined;
+  const [said, start] = [found[0], found.index];
+  return { said, start, end: start + said.length, unusable: said, past: past.toString() };
 }
 
 /** The date that a text begins with. */

@@ -9,12 +9,14 @@ import { readCopies } from './readers/copies.js';
 import { claimFieldWords } from './readers/fields.js';
 import { focusOf } from './readers/focus.js';
 import { readGauge } from './readers/gauge.js';
-import { readPiece } from './readers/pieces.js';
+import { piecePlaces, readPiece } from './readers/pieces.js';
 import { claimPronouns } from './readers/pronouns.js';
 import { readSizes, type SizesRead } from './readers/sizes.js';
+import { countsIn } from './readers/tension.js';
 import { sections } from './sections.js';
-import { isLeftOver, type Sheet, sheetOf, wordAt } from './sheet.js';
+import { freeQuantities, isLeftOver, type Sheet, sheetOf, wordAt } from './sheet.js';
 import { PLAN_WORDS } from './vocabulary.js';
+import { workMeanings } from './work.js';
 
 /** What the readers found in one message, before it is known whether it asks, follows up or answers. */
 type Found = {
@@ -34,17 +36,30 @@ type Found = {
 export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefined): Meaning[] {
   const quantities = sheet.tokens.flatMap((t) => (t.is === 'quantity' ? [t.quantity] : []));
   const bare = bareUnit(quantities, context.units);
+  const work = workMeanings(sheet, context, bare);
+  if (work.length > 0 && !hasMore(sheet, context)) return work;
   const parts = sections(sheet, context.pieces);
   const read = parts.map((part) => {
     claimPronouns(part);
     return sectionMeanings(part, context, bare, day);
   });
   sheet.uses.splice(0, sheet.uses.length, ...parts.flatMap(({ uses }) => uses));
-  return onOneBench(read.flat()).sort((a, b) => turnOf(a) - turnOf(b));
+  const others = read.flat().filter(({ kind }) => work.length === 0 || kind !== 'unread');
+  return [...work, ...onOneBench(others)].sort((a, b) => turnOf(a) - turnOf(b));
 }
 
-/** Records come first, for the plans to use; what cannot be read comes before the plans, so that none is made in vain. */
-const turnOf = ({ kind }: Meaning): number => (kind === 'record_gauge' ? 0 : kind === 'unread' ? 1 : 2);
+/** True when a number, a piece or the rows of a swatch is left to read. */
+const hasMore = (sheet: Sheet, { pieces }: Context): boolean =>
+  piecePlaces(sheet, pieces).length > 0 ||
+  countsIn(sheet).length > 0 ||
+  (freeQuantities(sheet).length > 0 && sheet.tokens.some((_, i) => PLAN_WORDS.includes(wordAt(sheet, i) ?? '')));
+
+/**
+ * Records and the work come first, for the plans to use; what cannot be read comes before the plans, so that none is
+ * made in vain; a plan is made before it is started.
+ */
+const turnOf = ({ kind }: Meaning): number =>
+  kind === 'unread' ? 1 : kind === 'plan' || kind === 'change' ? 2 : kind === 'start' ? 3 : 0;
 
 /** A machine or yarn named for one of several plans is that of all. */
 function onOneBench(meanings: readonly Meaning[]): Meaning[] {
@@ -62,7 +77,7 @@ function sectionMeanings(sheet: Sheet, context: Context, bare: BareUnit, day: Du
   const named = readPiece(sheet, context.pieces);
   const piece = named ?? context.pieces.find((p) => p.id === context.subjectPiece);
   const choices = piece === undefined ? {} : readChoices(sheet, piece, named !== undefined);
-  const gauge = readGauge(sheet, bare, named);
+  const gauge = readGauge(sheet, bare, named, context.swatchRows);
   if (gauge !== undefined && 'conflict' in gauge)
     return [{ kind: 'unread', why: 'contradiction', words: gauge.conflict }];
 

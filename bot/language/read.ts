@@ -3,11 +3,13 @@ import type { Context, DueDate, Trace } from './context.js';
 import { joinedTokens } from './joined.js';
 import { meaningsOf } from './meanings.js';
 import { mendedTokens } from './mended.js';
+import { noteIn } from './notes.js';
 import { inFigures } from './number-words.js';
 import { readBench } from './readers/bench.js';
 import { pickOf } from './readers/picks.js';
 import { piecePlaces } from './readers/pieces.js';
 import { shortRequest } from './readers/short.js';
+import { dueOf, withRemarks } from './remarks.js';
 import { isLeftOut, isLeftOver, type Sheet, saidBetween, sheetOf } from './sheet.js';
 import { overWords, type Token, tokenized } from './token.js';
 
@@ -35,11 +37,13 @@ export function read(text: string, context: Context): Reading {
         : unread('empty');
   if (trimmed.length > MOST_CHARACTERS) return unread('too_long', trimmed.slice(0, 40));
   const short = shortRequest(trimmed) ?? pickOf(trimmed, context);
-  if (short?.kind === 'show_gauge') return whole({ ...short, on: benchIn(trimmed, context) });
+  if (short !== undefined && 'on' in short) return whole({ ...short, on: benchIn(trimmed, context) });
   if (short !== undefined) return whole(short);
 
-  const day = context.due?.(trimmed);
-  const figures = inFigures(blanked(trimmed, day));
+  const noted = noteIn(trimmed);
+  const unnoted = trimmed.slice(0, noted?.start);
+  const days = daysIn(unnoted, context);
+  const figures = inFigures(days.reduce(blanked, unnoted));
   const typed = overWords(joinedTokens(figures.text, tokenized(figures.text)), figures.places);
   const { tokens, mended } = mendedTokens(typed.slice(0, MOST_TOKENS), context);
   const mendedShort = mended.length > 0 ? shortRequest(wordsOf(tokens)) : undefined;
@@ -50,22 +54,31 @@ export function read(text: string, context: Context): Reading {
   if (context.held !== undefined && isPieceAlone && piecePlaces(sheet, context.pieces).length > 0) {
     return read(`${context.held}, ${trimmed}`, { ...context, held: undefined, holes: [] });
   }
-  const meanings = meaningsOf(sheet, context, day);
-  const leftover = [...leftoverOf(sheet), ...(day !== undefined && 'unusable' in day ? [day.unusable] : [])];
+  const found = meaningsOf(sheet, context, dueOf(days));
+  const { meanings, unused } = withRemarks(found, days, noted?.note);
+  const leftover = [...leftoverOf(sheet), ...unused];
   return { meanings, trace: { tokens: usesOf(sheet), mended, leftover } };
 }
 
 /** The machine and yarn that a look-up names. */
 function benchIn(text: string, context: Context): Bench {
-  const { tokens } = mendedTokens(joinedTokens(text, tokenized(text)), context);
-  return readBench(sheetOf(text, tokens), context);
+  const named = text.replace(/\bbehind\b/i, 'on');
+  const { tokens } = mendedTokens(joinedTokens(named, tokenized(named)), context);
+  return readBench(sheetOf(named, tokens), context);
 }
 
 const whole = (meaning: Meaning): Reading => ({ meanings: [meaning], trace: { tokens: [], mended: [], leftover: [] } });
 
 /** The date taken out, so that its numbers pass for no size; places stay as they were. */
-const blanked = (text: string, due: DueDate | undefined): string =>
-  due === undefined ? text : text.slice(0, due.start) + ' '.repeat(due.end - due.start) + text.slice(due.end);
+const blanked = (text: string, { start, end }: DueDate): string =>
+  text.slice(0, start) + ' '.repeat(end - start) + text.slice(end);
+
+/** The day something is due, and the day something was measured: two at most. */
+function daysIn(text: string, { due }: Context): DueDate[] {
+  const first = due?.(text);
+  const second = first && due?.(blanked(text, first));
+  return [first, second].filter((day) => day !== undefined);
+}
 
 const wordsOf = (tokens: readonly Token[]): string =>
   tokens.map((token) => (token.is === 'word' ? token.word : '')).join(' ');

@@ -1,6 +1,6 @@
 import type { Piece } from '../../core/index.js';
 import { type Place, piecePlaces } from './readers/pieces.js';
-import { markAt, quantityAtIndex, type Sheet, sheetOf, wordAt } from './sheet.js';
+import { markAt, quantityAtIndex, type Sheet, wordAt } from './sheet.js';
 
 const JOINTS = ['and', 'plus', 'then', 'also'];
 const ARTICLES = ['a', 'an', 'another'];
@@ -19,7 +19,10 @@ export function sections(sheet: Sheet, pieces: readonly Piece[]): Sheet[] {
     cuts.push(cut);
     last = next;
   }
-  return [0, ...cuts].map((from, i) => sheetOf(sheet.text, sheet.tokens.slice(from, cuts[i] ?? sheet.tokens.length)));
+  return [0, ...cuts].map((from, i) => {
+    const to = cuts[i] ?? sheet.tokens.length;
+    return { text: sheet.text, tokens: sheet.tokens.slice(from, to), uses: sheet.uses.slice(from, to) };
+  });
 }
 
 /** Another kind is another piece; the same kind is, when both have a size and nothing points back. */

@@ -17,6 +17,9 @@ export const sheetOf = (text: string, tokens: readonly Token[]): Sheet => ({
 /** The use of a token that was understood and could not be used, or how such a use begins. */
 export const LEFT_OUT = 'left out';
 
+/** What the name of the piece in hand is used as. */
+export const WORK_PIECE = 'the piece in hand';
+
 export const isLeftOut = (use: string | undefined): boolean => use?.startsWith(LEFT_OUT) === true;
 
 /** Marks tokens as used, each once. */
@@ -88,7 +91,7 @@ export function phrasePlaces(sheet: Sheet, phrase: string): { from: number; to: 
 }
 
 export const indexesBetween = (from: number, to: number): number[] =>
-  Array.from({ length: to - from + 1 }, (_, k) => from + k);
+  Array.from({ length: Math.max(0, to - from + 1) }, (_, k) => from + k);
 
 /** True for a number that nobody used, and for a word that nobody knows. */
 export function isLeftOver(sheet: Sheet, index: number): boolean {

@@ -25,9 +25,13 @@ export const COUNT_NOUNS: Record<string, 'rows' | 'stitches' | 'needles'> = {
   n: 'needles',
 };
 
+/** Words for one row, before its number: `row 40`. */
+export const ROW_WORDS = ['row', 'rnd', 'rw', 'course'];
+
 export const STATE_WORDS: Record<string, 'hanging' | 'rested' | 'washed'> = {
   hanging: 'hanging',
   hung: 'hanging',
+  hangs: 'hanging',
   lifted: 'hanging',
   weighted: 'hanging',
   rested: 'rested',
@@ -39,7 +43,6 @@ export const STATE_WORDS: Record<string, 'hanging' | 'rested' | 'washed'> = {
   washed: 'washed',
   washing: 'washed',
   wash: 'washed',
-  blocked: 'washed',
   laundered: 'washed',
 };
 
@@ -113,6 +116,11 @@ export const TRADE_WORDS = [
   'height',
   'length',
   'across',
+  'finished',
+  'unravelled',
+  'count',
+  'counter',
+  'weighs',
 ];
 
 const EVERYDAY =
@@ -133,7 +141,8 @@ friday saturday sunday january february march april may june july august septemb
 narrower taller longer deeper shorter bigger larger smaller higher broader fewer tight tighter thick thin heavy light lace bulky fine hers his him her start started finish colour color colours colors
 id ill im ive youd hows wanna pls plz thx ty cheers kindly hiya morning evening afternoon sorry yeah yep wondering wonder tried dont
 add adding lose skip skipping drop remove omit change changed changing swap rather prefer knitted knitting dried dry
-min max minimum maximum ish circa above up than`.split(/\s+/);
+min max minimum maximum ish circa above up than lost track counts counters says shows reads weigh weighed unraveled frogged ripped pulled
+scrap sewn meant cranked row tally dial setting`.split(/\s+/);
 
 /** Ordinary words one slip away from a word of the trade: they are not typos, and stay themselves. */
 const LOOKALIKES = new Set(
@@ -142,7 +151,8 @@ grift handing heap held hell helm hemp inched itches lengthen lengthy lone lung 
 poach poached poaches pooch porch porches pounce pulse pure puree purge purser pursue rang rented rind rinds rink robs rods roes rosy rots rung rungs
 rusted scam seal seals sear seat seats seem seems sham sketches slam slams snitches spam steam steep stems stitched stops stretches swam swath switch
 switches tale talk tally toil toll trail tuba tuber tubs tune tunes undone unto wade washer washes wasted wastes widen wife wine wipe
-wire wise wished yard yawn zaps folder folds pouched clause`.split(/\s+/),
+wire wise wished yard yawn zaps folder folds pouched clause finishes finisher furnished unrivalled court
+counted county weight weights`.split(/\s+/),
 );
 
 /** True for a word that could be a mistyped word of the trade. */

@@ -131,8 +131,8 @@ export type Bound = {
     restore(id: string): Promise<void>;
   };
   yarns: {
-    /** Keeps the category, the count and the day of a yarn; what is not given stays. */
-    describe(id: string, known: Partial<Pick<Yarn, 'category' | 'tex' | 'since'>>): Promise<void>;
+    /** Keeps the category, the count and the day of a yarn; null for what is not known. */
+    describe(id: string, known: { category: number | null; tex: number | null; since: number | null }): Promise<void>;
   };
   works: {
     /** Puts a piece on a machine, its tally at 0. */
@@ -140,6 +140,8 @@ export type Bound = {
     /** Those not ended, the one touched last first. */
     open(makerId: string): Promise<Work[]>;
     get(id: string, makerId: string): Promise<Work | undefined>;
+    /** The work done last of which nothing was measured. */
+    unmeasured(makerId: string): Promise<Work | undefined>;
     stopAt(id: string, rows: number): Promise<void>;
     end(id: string, at: number, outcome: Outcome): Promise<void>;
     reopen(id: string): Promise<void>;

@@ -7,10 +7,11 @@ import { type Surroundings, silentLog } from '../surroundings.js';
 import { type Answered, taken } from '../turn.js';
 import { asJson } from './json.js';
 
-const ASK_USAGE = `ask "words" [--json] [--explain] [--lines] [--store FILE] [--as NAME] [--now ISO]
+const ASK_USAGE = `ask "words" [--json] [--explain] [--lines [--text]] [--store FILE] [--as NAME] [--now ISO]
   --json     print one JSON object a message: its request and its reply
   --explain  add how each part of the words was used
-  --lines    read requests from standard input, one a line, as one conversation
+  --lines    read requests from standard input, one a line, as one conversation; print one JSON line for each
+  --text     with --lines, print each answer as a card instead
   --store    keep the data in FILE (default: a store that is gone afterwards)
   --as       which maker asks (default: maker)
   --now      the time of the request, as an ISO instant or day`;
@@ -19,6 +20,7 @@ const OPTIONS = {
   json: { type: 'boolean', default: false },
   explain: { type: 'boolean', default: false },
   lines: { type: 'boolean', default: false },
+  text: { type: 'boolean', default: false },
   store: { type: 'string', default: ':memory:' },
   as: { type: 'string', default: 'maker' },
   now: { type: 'string' },
@@ -38,14 +40,14 @@ export async function ask(args: string[], streams: Streams): Promise<number> {
   const now = fixedNow === undefined ? Date.now : () => fixedNow;
   const surroundings: Surroundings = { store, newId: v7, log: silentLog, now };
   try {
+    const isData = options.json || (options.lines && !options.text);
     const lines = options.lines
       ? createInterface({ input: streams.input, crlfDelay: Number.POSITIVE_INFINITY })
       : [text];
     for await (const line of lines) {
-      if (options.lines && line.trim() === '') continue;
       const answered = await asked(line, options.as, surroundings);
       streams.print(
-        options.json ? JSON.stringify(asJson(answered, options.explain)) : printedAnswer(answered, options.explain),
+        isData ? JSON.stringify(asJson(answered, options.explain)) : printedAnswer(answered, options.explain),
       );
     }
   } finally {
@@ -81,7 +83,7 @@ export function printedAnswer(answered: Answered, explain: boolean): string {
 type Call =
   | { fault: string }
   | {
-      options: { json: boolean; explain: boolean; lines: boolean; store: string; as: string };
+      options: { json: boolean; explain: boolean; lines: boolean; text: boolean; store: string; as: string };
       text: string;
       fixedNow: number | undefined;
     };

@@ -277,6 +277,7 @@ describe('two makers in one thread', () => {
     expect(await kept(NADIA)).toEqual(waiting);
     expect(replyOf(await say(MEDIUM, NADIA), 'plan').plan.needles).toBe(46);
     expect(replyOf(await say(POUCH, OWEN), 'plan').plan.needles).toBe(60);
+    expect((await say('undo', OWEN)).card.lead).toBe('Taken back: the pouch');
     expect((await say('undo', OWEN)).card.lead).toBe('Taken back: 120 rows in 22 in, 60 needles, 8 in flat, rested');
     expect(replyOf(await say('my gauge', NADIA), 'gauges').gauges).toHaveLength(1);
   });

@@ -34,9 +34,9 @@ describe('an edit joins the plan it changes', () => {
     ]);
   });
 
-  test('a new size keeps what was bought for it, and a new count of needles takes the size away', () => {
+  test('one of a group of which one is needed takes the others away', () => {
     const bought = { ...TALK, subject: PlanAsk.parse({ piece: 'pouch', values: { closure: length(200) } }) };
-    expect(Object.keys(change({ values: { width: length(300) } }, bought).ask.values)).toEqual(['closure', 'width']);
+    expect(Object.keys(change({ values: { width: length(300) } }, bought).ask.values)).toEqual(['width']);
     const panel = { ...TALK, subject: PlanAsk.parse({ piece: 'flat-panel', values: { width: length(200) } }) };
     const needles: Value = { is: 'count', count: 20 };
     expect(Object.keys(change({ values: { needles } }, panel).ask.values)).toEqual(['needles']);

@@ -39,15 +39,15 @@ describe('ask', () => {
   });
 
   it('reads lines as one conversation, so that a gauge recorded once is used again', () => {
-    const { status, stdout } = run(['ask', '--lines', '--json'], { input: `${RECORD}\n\n${PLAN}\nmake it 12\n` });
+    const { status, stdout } = run(['ask', '--lines'], { input: `${RECORD}\n\n${PLAN}\nmake it 12\n` });
     const answers = stdout
       .trim()
       .split('\n')
       .map((line) => JSON.parse(line));
     expect(status).toBe(0);
-    expect(answers.map(({ reply }) => reply.kind)).toEqual(['gauge', 'plan', 'plan']);
-    expect(answers[1].reply.plan.landing).toMatchObject({ rows: 106, dimension: 'width' });
-    expect(answers[1].reply.plan.landing.chance).toBeCloseTo(0.3844, 4);
+    expect(answers.map(({ reply }) => reply.kind)).toEqual(['gauge', 'problem', 'plan', 'plan']);
+    expect(answers[2].reply.plan.landing).toMatchObject({ rows: 106, dimension: 'width' });
+    expect(answers[2].reply.plan.landing.chance).toBeCloseTo(0.3844, 4);
   });
 
   it('keeps a conversation over runs in one store, each maker apart', () => {

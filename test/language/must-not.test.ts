@@ -71,7 +71,6 @@ const NO_SIZES: readonly [text: string, meaning: string, given?: Partial<Context
   ['± 1/4', 'unread nothing "1/4"', POUCH],
   ['why 109', 'unread nothing "109"', POUCH],
   ['my phone number is 123456', 'unread nothing "phone number"', POUCH],
-  ['that was 8 1/4', 'unread nothing "8 1/4"', POUCH],
   ['make it half as wide', 'unread nothing "half"', POUCH],
   ['scarf 60 in long', 'unread nothing "scarf"', POUCH],
   ['cowl 24 in round', 'unread nothing "cowl"', POUCH],

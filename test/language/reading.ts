@@ -1,6 +1,6 @@
 import type { Context } from '../../bot/language/context.js';
 import { read } from '../../bot/language/read.js';
-import type { Bench, Due, Meaning, Tension, Value } from '../../bot/request.js';
+import type { Bench, Due, GaugeAsk, Meaning, Tension, Value } from '../../bot/request.js';
 import { pieces } from '../../core/index.js';
 
 /** A maker in inches with two machines and two yarns, and no talk behind them. */
@@ -29,12 +29,11 @@ function line(meaning: Meaning): string {
       const { values, copies, on, due, focus } = meaning.edit;
       return joined(['change', ...sizes(values), copies && `x${copies}`, bench(on), ...first(focus), ready(due)]);
     }
-    case 'record_gauge': {
-      const { rows, stitches, flatWidth, on, state, earlier = [], form } = meaning.gauge;
-      const measured = [rows && `rows=${rate(rows)}`, stitches && `stitches=${rate(stitches)}`];
-      const before = earlier.map((reading) => `after ${rate(reading.rows)} ${reading.state}`);
-      return joined(['record', ...measured, flatWidth && `flat=${size(flatWidth)}`, bench(on), state, ...before, form]);
-    }
+    case 'record_gauge':
+      return recordLine(meaning.gauge);
+    case 'show_gauge':
+    case 'show_pieces':
+      return joined([meaning.kind, bench(meaning.on)]);
     case 'reply':
       return `reply ${size(meaning.value)}`;
     case 'pick':
@@ -46,9 +45,78 @@ function line(meaning: Meaning): string {
     case 'unread':
       return joined(['unread', meaning.why, meaning.words && `"${meaning.words}"`]);
     default:
+      return workLine(meaning);
+  }
+}
+
+function recordLine(gauge: GaugeAsk): string {
+  const { rows, stitches, flatWidth, on, state, earlier = [], form, same, mass, unravelled, weight, day, note } = gauge;
+  const measured = [rows && `rows=${rate(rows)}`, stitches && `stitches=${rate(stitches)}`];
+  const before = earlier.map((reading) => `after ${rate(reading.rows)} ${reading.state}`);
+  const yarn = [mass && size(mass), unravelled && `drawn=${unravelled.stitches}/${size(unravelled.over)}`];
+  const { category, tex, since } = weight ?? {};
+  const kind = [category !== undefined && `category=${category}`, tex !== undefined && `tex=${round(tex)}`];
+  const days = [since && `since=${since.day}`, day && `day=${day.day}`];
+  const told = [flatWidth && `flat=${size(flatWidth)}`, bench(on), state, ...before, form, same && 'same'];
+  return joined(['record', ...measured, ...told, ...yarn, ...kind, ...days, note && `note="${note}"`]);
+}
+
+/** A request about work in hand, and every other in its kind alone. */
+function workLine(meaning: Meaning): string {
+  switch (meaning.kind) {
+    case 'tally': {
+      const { by, to, settles, on } = meaning;
+      return joined([
+        'tally',
+        by !== undefined && `by=${by}`,
+        to !== undefined && `to=${to}`,
+        settles && 'settles',
+        bench(on),
+      ]);
+    }
+    case 'lost_count': {
+      const { counts, length, state, on } = meaning;
+      return joined([
+        'lost_count',
+        ...counts.map(({ name, rows }) => `${name}=${rows}`),
+        length && size(length),
+        state,
+        bench(on),
+      ]);
+    }
+    case 'reading': {
+      const { row, length, state, on } = meaning;
+      return joined(['reading', row !== undefined && `row=${row}`, size(length), state, bench(on)]);
+    }
+    case 'set_stop':
+      return joined(['set_stop', `${meaning.rows}`, bench(meaning.on)]);
+    case 'finish': {
+      const { sizes: came, rows, mass, state, unmeasured, on } = meaning;
+      const sized = came.map(({ id, value }) =>
+        joined([[id, size(value)].filter(Boolean).join('='), ...(value.given ?? [])]),
+      );
+      const rest = [
+        rows !== undefined && `rows=${rows}`,
+        mass && size(mass),
+        state,
+        unmeasured && 'unmeasured',
+        bench(on),
+      ];
+      return joined(['finish', ...sized, ...rest]);
+    }
+    case 'correct':
+      return joined(['correct', correctLine(meaning.value), meaning.was !== undefined && `was=${meaning.was}`]);
+    case 'take_back':
+      return `take_back "${meaning.said}"`;
+    case 'where':
+    case 'give_up':
+      return joined([meaning.kind, bench(meaning.on)]);
+    default:
       return meaning.kind;
   }
 }
+
+const correctLine = (value: Value): string => (value.is === 'count' ? `count=${value.count}` : size(value));
 
 /** What is wanted told first, unless that is the rows, which mostly it is. */
 const first = (focus: readonly string[]): string[] =>
@@ -64,8 +132,13 @@ const sizes = (values: Record<string, Value | null>): string[] =>
     ([id, value]) => `${id}=${value === null ? 'none' : [size(value), ...(value.given ?? [])].join(' ')}`,
   );
 
-const bench = ({ machine, needles, yarn }: Bench): string =>
-  joined([machine && `machine=${machine}`, needles !== undefined && `needles=${needles}`, yarn && `yarn=${yarn}`]);
+const bench = ({ machine, needles, yarn, tension }: Bench = {}): string =>
+  joined([
+    machine && `machine=${machine}`,
+    needles !== undefined && `needles=${needles}`,
+    yarn && `yarn=${yarn}`,
+    tension && `tension=${tension}`,
+  ]);
 
 const rate = ({ count, over, how }: Tension): string =>
   `${round(count)}/${over === undefined ? '?' : size(over)}${how === 'counted' ? ' counted' : ''}`;

@@ -1,12 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import { meaningOf } from './reading.js';
 import { BENCHES_THEMES } from './requests/benches.js';
+import { CORRECTIONS_THEMES } from './requests/corrections.js';
 import { DATES_THEMES } from './requests/dates.js';
+import { GAUGE_MORE_THEMES } from './requests/gauge-more.js';
 import { GAUGES_THEMES } from './requests/gauges.js';
 import { PIECES_THEMES } from './requests/pieces.js';
 import { SIZES_THEMES } from './requests/sizes.js';
 import { TALK_THEMES } from './requests/talk.js';
+import { TALLY_THEMES } from './requests/tally.js';
 import { WORDS_THEMES } from './requests/words.js';
+import { WORK_THEMES } from './requests/work.js';
 
 const THEMES = [
   ...SIZES_THEMES,
@@ -16,6 +20,10 @@ const THEMES = [
   ...DATES_THEMES,
   ...GAUGES_THEMES,
   ...TALK_THEMES,
+  ...TALLY_THEMES,
+  ...WORK_THEMES,
+  ...CORRECTIONS_THEMES,
+  ...GAUGE_MORE_THEMES,
 ];
 
 describe.each(THEMES)('%s', (_theme, rows) => {
@@ -24,9 +32,9 @@ describe.each(THEMES)('%s', (_theme, rows) => {
   });
 });
 
-test('there are 300 rows or more, each of its own', () => {
+test('there are 500 rows or more, each of its own', () => {
   const told = (_key: string, value: unknown) => (value === undefined ? 'undefined' : value);
   const rows = THEMES.flatMap(([, ofTheme]) => ofTheme.map(([text, , given]) => JSON.stringify([text, given], told)));
-  expect(rows.length).toBeGreaterThanOrEqual(300);
+  expect(rows.length).toBeGreaterThanOrEqual(500);
   expect(new Set(rows).size).toBe(rows.length);
 });

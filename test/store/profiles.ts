@@ -109,7 +109,11 @@ export function profilesContract(name: string, store: () => Store): void {
       });
     });
 
-    test.each([{ category: 8 }, { category: -1 }, { tex: 0 }])('a yarn of %o is refused', async (wrong) => {
+    test.each([
+      { category: 8, tex: null, since: null },
+      { category: -1, tex: null, since: null },
+      { category: null, tex: 0, since: null },
+    ])('a yarn of %o is refused', async (wrong) => {
       const refused = store().within('T1', async (s) => {
         const { id } = await s.makers.held('U1', 'Nadia', AT);
         const { yarn } = await s.profiles.opened(id, { name: '46', needles: 46 }, 'grey', '', AT);
@@ -118,13 +122,12 @@ export function profilesContract(name: string, store: () => Store): void {
       await expect(refused).rejects.toThrow(/check/i);
     });
 
-    test('what is known of a yarn stays when more becomes known', async () => {
+    test('what is known of a yarn is kept, and taken back', async () => {
       await store().within('T1', async (s) => {
         const { id } = await s.makers.held('U1', 'Nadia', AT);
         const { yarn } = await s.profiles.opened(id, { name: '46', needles: 46 }, 'grey', '', AT);
         expect(yarn).toMatchObject({ category: undefined, tex: undefined });
-        await s.yarns.describe(yarn.id, { category: 4 });
-        await s.yarns.describe(yarn.id, { tex: 500, since: 20_416 });
+        await s.yarns.describe(yarn.id, { category: 4, tex: 500, since: 20_416 });
         expect((await s.profiles.of(id))[0]?.yarn).toEqual({
           id: yarn.id,
           name: 'grey',

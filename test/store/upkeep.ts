@@ -70,7 +70,7 @@ export function upkeepContract(name: string, store: () => Store, open: Open): vo
         await s.plans.get(made.id, maker.id);
         await s.plans.latest(maker.id);
         await s.measurements.inYarn(maker.id, profile.yarn.id);
-        await s.yarns.describe(profile.yarn.id, { category: 4, tex: 500 });
+        await s.yarns.describe(profile.yarn.id, { category: 4, tex: 500, since: null });
         await s.works.start({
           id: 'w1',
           makerId: maker.id,
@@ -81,6 +81,7 @@ export function upkeepContract(name: string, store: () => Store, open: Open): vo
         });
         await s.works.open(maker.id);
         await s.works.get('w1', maker.id);
+        await s.works.unmeasured(maker.id);
         const seq = await s.works.count('w1', { kind: 'by', rows: 1, said: '+1', at: AT });
         await s.works.undoCount('w1', seq, AT);
         await s.works.redoCount('w1', seq);

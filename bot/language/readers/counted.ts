@@ -32,13 +32,18 @@ export function claimCounted(sheet: Sheet, piece: Piece): void {
     const told = isPast(sheet, i) || (bare && /^(?:an? )?(?:half|quarter)/i.test(said(sheet, i)));
     const theirSize = several && wordAt(sheet, i + 2) === 'of' && quantityAtIndex(sheet, i + 3) !== undefined;
     const isDifference = markAt(sheet, i - 1) === 'by' && MORE_WORDS.includes(wordAt(sheet, i - 2) ?? '');
-    if (isFormer(sheet, i)) claim(sheet, 'what it was', i);
+    if (isAdded(sheet, i)) claim(sheet, LEFT_OUT, i - 1, i);
+    else if (isFormer(sheet, i)) claim(sheet, 'what it was', i);
     else if (theirSize) claim(sheet, countedAs(quantity?.lo), i);
     else if (counted || more || several) claim(sheet, LEFT_OUT, i, i + 1);
     else if (numbered || told || isDifference) claim(sheet, LEFT_OUT, i);
     else if (bare && MONTHS.includes(before)) claim(sheet, LEFT_OUT, i - 1, i);
   }
 }
+
+/** `+2`: the sign right before its number is no `and`. */
+const isAdded = (sheet: Sheet, i: number): boolean =>
+  said(sheet, i - 1) === '+' && sheet.tokens[i - 1]?.end === sheet.tokens[i]?.start;
 
 /** `was 8 in`, but not `if it was 12`. */
 const isPast = (sheet: Sheet, i: number): boolean =>

@@ -1,5 +1,6 @@
-import type { Piece } from '../../../core/index.js';
-import type { GaugeAsk, Tension } from '../../request.js';
+import { mmPer, type Piece } from '../../../core/index.js';
+import type { GaugeAsk, Tension, Value } from '../../request.js';
+import { bareAt } from '../clauses.js';
 import { type BareUnit, halved, typedValue } from '../lengths.js';
 import {
   claim,
@@ -13,10 +14,12 @@ import {
   saidBetween,
   wordAt,
 } from '../sheet.js';
-import { FLAT_WORDS } from '../vocabulary.js';
+import { FLAT_WORDS, ROW_WORDS } from '../vocabulary.js';
 import { fieldOf } from './fields.js';
+import { readMass, readUnravelled } from './masses.js';
 import { readEachState, readStates } from './states.js';
-import { type CountAt, countsIn, ROUND_WORDS, readTension } from './tension.js';
+import { type CountAt, countsIn, LENGTH_OF_ROWS, ROUND_WORDS, readTension } from './tension.js';
+import { readYarnWeight } from './yarn-weights.js';
 
 /** What a message records, one entry a piece measured; or two rates that cannot both be, quoted. */
 export type GaugeRead = { records: readonly Omit<GaugeAsk, 'on'>[] } | { conflict: string };
@@ -26,7 +29,15 @@ export type GaugeRead = { records: readonly Omit<GaugeAsk, 'on'>[] } | { conflic
  * @param named the piece asked for in the same message: a width without `flat` is then its own, and so is a flat
  * width that it takes, while nothing else is recorded
  */
-export function readGauge(sheet: Sheet, bare: BareUnit, named: Piece | undefined): GaugeRead | undefined {
+export function readGauge(
+  sheet: Sheet,
+  bare: BareUnit,
+  named: Piece | undefined,
+  swatchRows?: number,
+): GaugeRead | undefined {
+  const weight = readYarnWeight(sheet);
+  const unravelled = readUnravelled(sheet, bare);
+  const weighed = readMass(sheet, 0, false);
   const counts = countsIn(sheet);
   const unclaimed = { ...sheet, uses: [...sheet.uses] };
   const rows = tensions(sheet, unclaimed, counts, 'rows', bare);
@@ -34,26 +45,71 @@ export function readGauge(sheet: Sheet, bare: BareUnit, named: Piece | undefined
   const conflict = clash(rows) ?? clash(stitches);
   if (conflict !== undefined) return { conflict };
   const recorded = rows.length > 0 || stitches.length > 0;
-  const measuring = recorded || counts.some(({ noun }) => noun === 'needles');
+  const same = readSame(sheet);
+  const measuring = recorded || same || counts.some(({ noun }) => noun === 'needles');
   const itsOwn = named !== undefined && !recorded && FLAT_WORDS.some((word) => fieldOf(named, word) !== undefined);
   const flatWidth = itsOwn ? undefined : readFlatWidth(sheet, counts, bare, measuring && named === undefined);
-  if (!recorded && flatWidth === undefined) return named === undefined ? rowsAlone(sheet, counts) : undefined;
+  const again = same && !recorded ? sameRows(sheet, bare, swatchRows) : undefined;
+  if (!recorded && flatWidth === undefined && again === undefined) {
+    if (unravelled ?? weighed ?? weight) return { records: [ofYarn(weighed, unravelled, weight)] };
+    if (same) return { records: [{ same, state: readEachState(sheet, 1)[0] }] };
+    return named === undefined ? rowsAlone(sheet, counts) : undefined;
+  }
   const form = readForm(sheet);
+  const mass = weighed ?? (named === undefined ? readMass(sheet, 0, true) : undefined);
+  const told = {
+    form,
+    ...(same && { same }),
+    ...(mass && { mass }),
+    ...(unravelled && { unravelled }),
+    ...(weight && { weight }),
+  };
   const readings = readStates(sheet, rows, bare);
   const last = readings.at(-1);
   if (last !== undefined) {
     const earlier = readings.slice(0, -1);
-    return { records: [{ ...last, stitches: stitches[0], flatWidth, earlier, form }] };
+    return { records: [{ ...last, stitches: stitches[0], flatWidth, earlier, ...told }] };
   }
   const states = readEachState(sheet, rows.length);
-  const first = { rows: rows[0], stitches: stitches[0], flatWidth, state: states[0], form };
+  const first = { rows: rows[0] ?? again, stitches: stitches[0], flatWidth, state: states[0], ...told };
   return { records: [first, ...rows.slice(1).map((more, i) => ({ rows: more, state: states[i + 1], form }))] };
 }
 
-/** Rows without a length: a record that still has to be completed. */
+/** The yarn alone: a weight belongs to the swatch recorded last. */
+const ofYarn = (mass: Value | undefined, unravelled: GaugeAsk['unravelled'], weight: GaugeAsk['weight']) => ({
+  ...(mass && { mass }),
+  ...(mass && unravelled === undefined && { same: true }),
+  ...(unravelled && { unravelled }),
+  ...(weight && { weight }),
+});
+
+/** `the same one`: another reading of the swatch recorded last. */
+function readSame(sheet: Sheet): boolean {
+  const places = sheet.tokens.flatMap((_, i) => {
+    const isThing =
+      ['piece', 'swatch'].includes(wordAt(sheet, i + 1) ?? '') || said(sheet, i + 1).toLowerCase() === 'one';
+    return wordAt(sheet, i) === 'same' && isThing ? [i] : [];
+  });
+  claim(sheet, 'the same swatch', ...places.flatMap((i) => [i, i + 1]));
+  return places.length > 0;
+}
+
+/** The one length of a swatch whose rows were said before: `same one now 15 3/8`. */
+function sameRows(sheet: Sheet, bare: BareUnit, rows: number | undefined): Tension | undefined {
+  const [index] = freeQuantities(sheet).filter(
+    (i) => mmPer(quantityAtIndex(sheet, i)?.unit) !== undefined || bareAt(sheet, i) !== undefined,
+  );
+  const quantity = index === undefined ? undefined : quantityAtIndex(sheet, index);
+  if (rows === undefined || index === undefined || quantity === undefined) return undefined;
+  claim(sheet, LENGTH_OF_ROWS, index);
+  return { count: rows, over: typedValue(quantity, bare, said(sheet, index)), how: 'read', said: said(sheet, index) };
+}
+
+/** Rows without a length: a record that still has to be completed. The number of one row is none. */
 function rowsAlone(sheet: Sheet, counts: readonly CountAt[]): GaugeRead | undefined {
   const at = counts.find(({ noun, index }) => noun === 'rows' && isFree(sheet, index));
   if (at === undefined || wordAt(sheet, 0) === 'how') return undefined;
+  if (ROW_WORDS.includes(wordAt(sheet, at.index - 1) ?? '')) return undefined;
   claim(sheet, 'rows', at.index, at.end);
   return { records: [{ rows: { count: at.count, how: 'read', said: saidBetween(sheet, at.index, at.end) } }] };
 }

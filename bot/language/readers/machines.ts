@@ -1,7 +1,7 @@
 import { claim, indexesBetween, LEFT_OUT, phrasePlaces, quantityAtIndex, type Sheet, said, wordAt } from '../sheet.js';
 import { countsIn } from './tension.js';
 
-const MACHINE = 'machine';
+export const MACHINE = 'machine';
 const NOT_MEANT = 'another machine';
 const NO_OTHER = `${LEFT_OUT}: no other machine`;
 /** What the number of a machine is used as. */

@@ -1,11 +1,42 @@
 import type { Request } from '../../request.js';
 
+const BENCH = '(?: (?:on|for|in|with|behind) (?:the |my )?(?:[\\p{L} ]*(?: yarn)?|\\d+(?: needles?| machine)?))?';
+const WORK = '(?:it|this|that|the work|this one|that one|the piece)';
+
 const FORMS: [RegExp, Request][] = [
   [
     /^(?:help|\?|(?:hi|hello|hey|hiya)(?: (?:there|again))?|good (?:morning|evening)|what can (?:you do|i say|i ask)|what do i (?:do|say)|commands|how does this work|hi how does this work)$/,
     { kind: 'help' },
   ],
-  [/^(?:start|begin)(?: knitting)?(?: now| please)?$/, { kind: 'start' }],
+  [
+    /^(?:(?:lets |ill |im |ive )?(?:start|begin|starting|started|beginning)(?: (?:knitting|it|this|that))?|cast(?:ing)? on)(?: (?:now|please|again))?$/,
+    { kind: 'start' },
+  ],
+  [
+    new RegExp(
+      `^(?:(?:where (?:am|was) i|(?:what|which) row(?: (?:am|was) i (?:on|at)| now)?|how far(?: (?:am i|along|now|along am i))?|how many (?:more )?(?:rows )?(?:are )?(?:left|to go|more rows)(?: do i have)?|rows left|row count|tally|show (?:me )?the tally)(?: now)?)${BENCH}$`,
+      'u',
+    ),
+    { kind: 'where', on: {} },
+  ],
+  [
+    new RegExp(
+      `^(?:i )?(?:(?:give|gave|giving|have given)(?: ${WORK})? up(?: on ${WORK})?|(?:scrap|scrapped|scrapping|bin|binned|abandon|abandoned|unravel|unravelled|unraveled|frogged|frog) ${WORK}|ive (?:given up|unravelled|scrapped|frogged)(?: on)?(?: ${WORK})?)${BENCH}$`,
+      'u',
+    ),
+    { kind: 'give_up', on: {} },
+  ],
+  [
+    /^(?:what (?:would|could|can|will) help(?: me| it)?|what helps|how (?:do|can|could) (?:i|it|we) (?:get|make|be)(?: it| this| that)? (?:better|surer|more sure|more certain)|how to (?:be|get|make)(?: it)? (?:better|surer|more sure)|what would make it (?:better|surer)|how (?:do|can) i raise (?:it|the chance))$/,
+    { kind: 'what_helps' },
+  ],
+  [
+    new RegExp(
+      `^(?:(?:show |list )?(?:me )?(?:my |the |all (?:my )?)?(?:measurements|readings|swatches|measured pieces|pieces(?= behind))|what (?:did|have) i measured?(?: so far)?)${BENCH}$`,
+      'u',
+    ),
+    { kind: 'show_pieces', on: {} },
+  ],
   [/^(?:never ?mind|forget it|forget that|cancel|stop|drop it|drop that|nothing|no thanks?)$/, { kind: 'drop' }],
   [/^(?:undo|undo (?:that|it|this)|take (?:that|it) back)$/, { kind: 'undo', redo: false }],
   [/^(?:redo|put (?:that|it) back)$/, { kind: 'undo', redo: true }],

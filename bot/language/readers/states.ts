@@ -1,22 +1,42 @@
 import type { StateReading, Tension } from '../../request.js';
 import { type BareUnit, typedValue } from '../lengths.js';
-import { claim, freeQuantities, quantityAtIndex, type Sheet, said, saidBetween, wordAt } from '../sheet.js';
+import {
+  claim,
+  freeQuantities,
+  indexesBetween,
+  quantityAtIndex,
+  type Sheet,
+  said,
+  saidBetween,
+  wordAt,
+} from '../sheet.js';
 import { STATE_WORDS } from '../vocabulary.js';
 import { LENGTH_OF_ROWS, namesFlat } from './tension.js';
 
 type StateAt = { from: number; to: number; state: StateReading['state'] };
 
+/** States said in several words, longer ones first. */
+const PHRASES: readonly [words: string, state: StateReading['state']][] = [
+  ['off the machine and flat', 'rested'],
+  ['off and lying flat', 'rested'],
+  ['off and flat', 'rested'],
+  ['lying flat', 'rested'],
+  ['laid flat', 'rested'],
+  ['at rest', 'rested'],
+  ['straight off', 'hanging'],
+];
+
 /** The states named, in order, one named twice running counted once: `hanging`, `straight off`. */
-const statesIn = (sheet: Sheet): StateAt[] =>
-  sheet.tokens
-    .flatMap((_, i): StateAt[] => {
+const statesIn = (sheet: Sheet, from = 0, to = sheet.tokens.length): StateAt[] =>
+  indexesBetween(Math.max(0, from), Math.min(to, sheet.tokens.length) - 1)
+    .flatMap((i): StateAt[] => {
+      const phrase = PHRASES.find(([words]) => words.split(' ').every((word, k) => wordAt(sheet, i + k) === word));
+      if (phrase !== undefined) return [{ from: i, to: i + phrase[0].split(' ').length - 1, state: phrase[1] }];
       const state = STATE_WORDS[wordAt(sheet, i) ?? ''];
       const isBefore = wordAt(sheet, i - 1) === 'before';
       if (state !== undefined) return isBefore ? stateBefore(state, i) : [{ from: i, to: i, state }];
       const done = wordAt(sheet, i) === 'after' ? STATE_WORDS[wordBehindBefore(sheet) ?? ''] : undefined;
-      if (done !== undefined) return [{ from: i, to: i, state: done }];
-      const isStraightOff = wordAt(sheet, i) === 'straight' && wordAt(sheet, i + 1) === 'off';
-      return isStraightOff ? [{ from: i, to: i + 1, state: 'hanging' }] : [];
+      return done === undefined ? [] : [{ from: i, to: i, state: done }];
     })
     .filter(({ state }, i, all) => all[i - 1]?.state !== state);
 
@@ -28,10 +48,21 @@ const stateBefore = (state: StateAt['state'], i: number): StateAt[] =>
 const wordBehindBefore = (sheet: Sheet): string | undefined =>
   wordAt(sheet, sheet.tokens.findIndex((_, i) => wordAt(sheet, i) === 'before') + 1);
 
+/** The first state named from one token up to and without another. */
+export const stateWithin = (sheet: Sheet, from: number, to: number): StateReading['state'] | undefined =>
+  statesIn(sheet, from, to).find((at) => at.from >= from && at.to < to)?.state;
+
+/** The same, its words claimed. */
+export function claimStates(sheet: Sheet, from: number, to: number): StateReading['state'] | undefined {
+  const named = statesIn(sheet, from, to).filter((at) => at.from >= from && at.to < to);
+  for (const at of named) claim(sheet, 'state', ...indexesBetween(at.from, at.to));
+  return named[0]?.state;
+}
+
 /** The state of each of several pieces: one named for each, else the first one named for all. */
 export function readEachState(sheet: Sheet, pieces: number): (StateReading['state'] | undefined)[] {
   const states = statesIn(sheet);
-  for (const { from, to } of states) claim(sheet, 'state', from, to);
+  for (const { from, to } of states) claim(sheet, 'state', ...indexesBetween(from, to));
   const named = states.map(({ state }) => state);
   return named.length === pieces ? named : Array.from({ length: Math.max(1, pieces) }, () => named[0]);
 }
@@ -63,7 +94,7 @@ export function readStates(sheet: Sheet, rows: readonly Tension[], bare: BareUni
   if (!isByTurns || claimed.some((at) => !lengths.includes(at))) return [];
   return byTurns.map(({ from, to, state, at }) => {
     const quantity = quantityAtIndex(sheet, at);
-    claim(sheet, 'state', from, to);
+    claim(sheet, 'state', ...indexesBetween(from, to));
     claim(sheet, LENGTH_OF_ROWS, at);
     const own = rows[claimed.indexOf(at)];
     if (quantity === undefined) return { rows: own ?? first, state };

@@ -20,6 +20,9 @@ import { COUNT_NOUNS, FLAT_WORDS, STATE_WORDS } from '../vocabulary.js';
 /** A count and its noun: `5 rows`, `46 needles`. */
 export type CountAt = { index: number; end: number; count: number; noun: 'rows' | 'stitches' | 'needles' };
 
+/** What a weight and its word are used as. */
+export const WEIGHED = 'weight';
+
 export const LENGTH_OF_ROWS = 'length of rows';
 
 const RATE_WORDS = ['to', 'per', 'an', 'a', 'each', 'every'];
@@ -123,6 +126,7 @@ function rateAfter(sheet: Sheet, from: number): { overMm: number; perMm: number;
 function lengthAfter(sheet: Sheet, from: number): { index: number; joint: string | undefined } | undefined {
   let joint: string | undefined;
   for (let i = from; i < Math.min(from + 7, sheet.tokens.length); i++) {
+    if (sheet.uses[i] === WEIGHED) continue;
     const quantity = quantityAtIndex(sheet, i);
     if (quantity !== undefined) {
       const counted = quantity.unit === undefined && nounAfter(sheet, i) !== undefined;

@@ -46,6 +46,27 @@ export function works(db: Kysely<Tables>, workspaceId: string): Bound['works'] {
       return row && work(row);
     },
 
+    async unmeasured(makerId) {
+      const row = await counted(db, workspaceId)
+        .where('work.maker_id', '=', makerId)
+        .where('work.outcome', '=', 'done')
+        .where(({ not, exists, selectFrom }) =>
+          not(
+            exists(
+              selectFrom('measurement')
+                .select('measurement.id')
+                .where('measurement.workspace_id', '=', workspaceId)
+                .whereRef('measurement.work_id', '=', 'work.id')
+                .where('measurement.withdrawn_at_ms', 'is', null),
+            ),
+          ),
+        )
+        .orderBy('work.ended_at_ms', 'desc')
+        .limit(1)
+        .executeTakeFirst();
+      return row && work(row);
+    },
+
     async stopAt(id, rows) {
       await one(id).set({ stop_rows: rows }).execute();
     },

@@ -49,14 +49,9 @@ export async function nameYarn(
 export function yarns(db: Kysely<Tables>, workspaceId: string): Bound['yarns'] {
   return {
     async describe(id, { category, tex, since }) {
-      if (category === undefined && tex === undefined && since === undefined) return;
       await db
         .updateTable('yarn')
-        .set({
-          ...(category !== undefined && { category }),
-          ...(tex !== undefined && { tex }),
-          ...(since !== undefined && { since_day: since }),
-        })
+        .set({ category, tex, since_day: since })
         .where('workspace_id', '=', workspaceId)
         .where('id', '=', id)
         .execute();

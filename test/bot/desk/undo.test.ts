@@ -177,7 +177,17 @@ describe('undo of a follow-up', () => {
     await open.say(POUCH);
     await open.say('20 in tall');
     await open.say('make it 11 in');
-    expect((await open.say('undo')).card.lead).toBe('Taken back: 110 rows in 22 in, 46 needles, 6 3/4 in flat, rested');
+    expect((await open.say('undo')).card.lead).toBe('Taken back: the pouch');
+  });
+
+  test('of a new plan brings the plan before it in hand again, and the measurements stay', async () => {
+    await open.say(MEDIUM);
+    await open.say(POUCH);
+    const before = await plan();
+    await open.say('tube 22 in long');
+    expect((await open.say('undo')).card.lead).toBe('Taken back: the tube');
+    expect(await plan()).toEqual(before);
+    expect((await open.say('put it back')).card.lead).toBe('Back: the tube');
   });
 
   test('stands behind the button of the card that made it', async () => {

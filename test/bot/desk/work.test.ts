@@ -138,9 +138,9 @@ describe('a reading of the work', () => {
 
   test('twice what is expected is asked about, with the row it would fit, and stored only when it is right', async () => {
     const doubt = of(await t.ask({ kind: 'reading', row: 30, length: inches(13) }), 'question');
-    expect(doubt.offers.map(({ button }) => button)).toEqual(['Row 65', 'It Is Right']);
+    expect(doubt.offers.map(({ button }) => button)).toEqual(['It Is Right', 'Row 65']);
     expect(await where()).toMatchObject({ rows: 0 });
-    const right = doubt.offers[1]?.request;
+    const right = doubt.offers[0]?.request;
     if (right === undefined) throw new Error('nothing offered');
     of(await t.ask(right), 'correction');
     expect(await where()).toMatchObject({ rows: 30 });

@@ -16,3 +16,15 @@ export const GREY: Partial<Context> = { yarns: ['grey'] };
 /** Monday 9 November 2026. */
 export const NOVEMBER: Partial<Context> = { due: dueReader(Date.parse('2026-11-09T10:00:00Z'), 'Europe/Berlin') };
 export const asking = (hole: string, subjectPiece?: string): Partial<Context> => ({ holes: [hole], subjectPiece });
+/** A pouch at row 40 of 109 on the machine. */
+export const IN_HAND: Partial<Context> = {
+  ...POUCH,
+  machines: ['48', '46'],
+  inHand: { piece: 'pouch', rows: 40, stopAt: 109 },
+};
+/** The same, its counters at 64 and 62. */
+export const COUNTS_OPEN: Partial<Context> = {
+  ...POUCH,
+  holes: ['length'],
+  inHand: { piece: 'pouch', rows: 62, stopAt: 109, counts: [64, 62] },
+};

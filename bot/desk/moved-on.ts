@@ -1,0 +1,28 @@
+import type { Effect } from '../effect.js';
+import type { Work } from '../store/ports.js';
+import type { At } from './desk.js';
+
+/**
+ * True when effects cannot be turned back exactly, because something was changed after them from another place: the
+ * stop row stands elsewhere, or the machine holds another piece.
+ * @param redo whether they are to be put in again rather than taken back
+ */
+export async function hasMovedOn(effects: readonly Effect[], redo: boolean, at: At): Promise<boolean> {
+  for (const effect of effects) {
+    if (effect.did === 'moved_stop') {
+      const work = await at.store.works.get(effect.workId, at.maker.id);
+      if (work?.stopAt !== (redo ? effect.from : effect.to)) return true;
+    }
+    const reopens = redo ? effect.did === 'started' : effect.did === 'ended';
+    if (reopens && 'workId' in effect && (await isMachineTaken(effect.workId, at))) return true;
+  }
+  return false;
+}
+
+async function isMachineTaken(workId: string, at: At): Promise<boolean> {
+  const work = await at.store.works.get(workId, at.maker.id);
+  const profiles = await at.store.profiles.of(at.maker.id);
+  const machineOf = ({ profileId }: Work) => profiles.find(({ id }) => id === profileId)?.machine.id;
+  const open = await at.store.works.open(at.maker.id);
+  return work !== undefined && open.some((other) => other.id !== workId && machineOf(other) === machineOf(work));
+}
