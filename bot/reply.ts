@@ -13,7 +13,7 @@ export type BotProblem =
   | { code: 'unread'; why: (Request & { kind: 'unread' })['why']; words: string }
   | { code: 'not_a_length'; label: string; said: string }
   | { code: 'length_not_positive'; label: string; said: string }
-  | { code: 'count_outside'; label: string; given: number; min: number; max: number }
+  | { code: 'count_outside'; label: string; given: number; said?: string | undefined; min: number; max: number }
   | { code: 'count_not_whole'; label: string; given: number }
   | { code: 'spacing_outside'; label: 'row' | 'stitch'; givenMm: number; minMm: number; maxMm: number }
   | { code: 'not_a_weight'; label: string; said: string }

@@ -11,6 +11,8 @@ export type Figure =
   | { is: 'mass'; g: number }
   | { is: 'count'; count: number; one: string; many: string }
   | { is: 'number'; value: number }
+  /** A chance, in words with its number. */
+  | { is: 'chance'; chance: number }
   | { is: 'text'; text: string }
   | { is: 'words'; words: Words };
 
@@ -35,3 +37,5 @@ export const tail = (mm: number): Figure => ({ is: 'tail', mm });
 export const mass = (g: number): Figure => ({ is: 'mass', g });
 /** A number of things, with its singular and plural. */
 export const count = (n: number, one: string, many = `${one}s`): Figure => ({ is: 'count', count: n, one, many });
+/** A chance between 0 and 1. */
+export const chance = (chance: number): Figure => ({ is: 'chance', chance });

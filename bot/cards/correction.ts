@@ -1,8 +1,7 @@
-import type { Printing, Standing } from '../../core/index.js';
+import { type Printing, printedChance, type Standing } from '../../core/index.js';
 import { machineName } from '../desk/names.js';
 import type { ReplyOf } from '../reply.js';
 import { type Card, plainCard } from './card.js';
-import { printedChance } from './chance.js';
 import { between, sizeLine } from './plan.js';
 
 const RUNS: Record<Standing['word'], string> = {

@@ -1,8 +1,14 @@
-import { type Printing, printedBoth, printedLength, printedMass, printedRange } from '../../core/index.js';
+import {
+  type Printing,
+  printedBoth,
+  printedChance,
+  printedLength,
+  printedMass,
+  printedRange,
+} from '../../core/index.js';
 import { machineName } from '../desk/names.js';
 import type { ReplyOf } from '../reply.js';
 import { type Card, plainCard } from './card.js';
-import { printedChance } from './chance.js';
 import { counted } from './names.js';
 
 /** How the piece came out against its window, and what it does for the next. */
@@ -20,7 +26,7 @@ export function finishedCard(reply: ReplyOf<'finished'>, printing: Printing): Ca
     facts: [...nextFact(reply), ...assumed(reply)],
     offers: reply.offers,
     foot: [`${label} of ${counted(rows, 'row')} on ${machineName(machine)}.`],
-    sayings: ['undo', 'my gauge', 'another one'],
+    sayings: ['undo', 'my gauge', 'what would help'],
   });
 }
 

@@ -1,8 +1,7 @@
-import { type Drift, dimensionalChange, otherUnits, type Printing, printed } from '../../core/index.js';
+import { type Drift, dimensionalChange, otherUnits, type Printing, printed, printedChance } from '../../core/index.js';
 import { benchName } from '../desk/names.js';
 import type { GaugeUsed, ReplyOf } from '../reply.js';
 import { type Card, plainCard } from './card.js';
-import { printedChance } from './chance.js';
 import { AN_EXAMPLE, capital, counted, joined, rates, surenessOf } from './names.js';
 
 const PRIVATE = 'Only you can see your gauge until you share it.';

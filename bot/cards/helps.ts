@@ -1,7 +1,6 @@
-import { type Printing, printedRange, type Remedy } from '../../core/index.js';
+import { type Printing, printedChance, printedRange, type Remedy } from '../../core/index.js';
 import type { ReplyOf } from '../reply.js';
 import { type Card, plainCard } from './card.js';
-import { printedChance } from './chance.js';
 import { capital } from './names.js';
 import { between } from './plan.js';
 

@@ -1,7 +1,9 @@
 import {
   type Plan,
   type Printing,
+  percentOf,
   printed,
+  printedChance,
   printedLength,
   printedOthers,
   printedRange,
@@ -13,7 +15,6 @@ import { typedLimits, unitsTyped } from '../desk/typed.js';
 import type { ReplyOf } from '../reply.js';
 import type { Due, PlanAsk, Value } from '../request.js';
 import { type Card, plainCard } from './card.js';
-import { percentOf, printedChance } from './chance.js';
 import { capital, changedLine, counted, gaugeName, joined } from './names.js';
 
 /** From here on a chance needs no remedy beside it. */

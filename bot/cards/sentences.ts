@@ -148,7 +148,7 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
       ]);
     case 'count_outside':
       return sentence(
-        `${problem.label}: I read ${plainNumber(problem.given)}`,
+        `${problem.label}: I read ${problem.said ?? plainNumber(problem.given)}`,
         [`It must be between ${plainNumber(problem.min)} and ${plainNumber(problem.max)}. Count again.`],
         [problem.label === 'Needles' ? '46 needles' : '110 rows in 22 in'],
       );
@@ -181,7 +181,9 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
 
 /** A typed length as it was read, without rounding it away: `-3 in`, `0.2 in`. */
 const exact = (mm: number, units: Printing['units']): string =>
-  `${plainNumber(mm / (units === 'cm' ? 10 : 25.4), 2)} ${units}`;
+  units === 'cm' && Math.abs(mm) >= 10_000
+    ? `${plainNumber(mm / 1000)} m`
+    : `${plainNumber(mm / (units === 'cm' ? 10 : 25.4), 2)} ${units}`;
 
 function givenWords(given: Given, printing: Printing): string {
   switch (given.is) {
@@ -194,7 +196,7 @@ function givenWords(given: Given, printing: Printing): string {
     case 'percent':
       return `${plainNumber(given.percent)}%`;
     case 'mass':
-      return `${plainNumber(given.g)} g, which is a weight`;
+      return `${given.g >= 1000 ? `${plainNumber(given.g / 1000)} kg` : `${plainNumber(given.g)} g`}, which is a weight`;
     case 'choice':
       return `"${given.id}"`;
   }

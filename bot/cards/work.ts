@@ -1,5 +1,6 @@
 import { type Printing, printed, printedLength } from '../../core/index.js';
 import { machineName } from '../desk/names.js';
+import { typedSize } from '../desk/typed.js';
 import type { ReplyOf, WorkShown } from '../reply.js';
 import { type Card, plainCard } from './card.js';
 
@@ -57,7 +58,7 @@ export function countsCard(reply: ReplyOf<'counts'>): Card {
       : verdict !== undefined && !both
         ? `About row ${Math.round(verdict.rows.expected)}`
         : `Go on from row ${work.rows} for now`;
-  const read = length === undefined ? '' : `${length.said ?? ''}, ${state}, is`;
+  const read = length === undefined ? '' : `${typedSize(length)}, ${state}, is`;
   return plainCard(lead, {
     body: [
       ...(both ? [`Kept: ${counts.map(({ name, rows }) => `${name} ${rows}`).join(', ')}.`] : []),

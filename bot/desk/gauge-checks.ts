@@ -62,7 +62,10 @@ function weightProblems(weight: GaugeAsk['weight']): BotProblem[] {
 function countProblems(label: string, tension: Tension | undefined): BotProblem[] {
   if (tension === undefined) return [];
   if (tension.how === 'read') return wholeProblems(label, tension.count, { min: 1, max: COUNTED.max });
-  return inRange(tension.count, COUNTED) ? [] : [{ code: 'count_outside', label, given: tension.count, ...COUNTED }];
+  if (inRange(tension.count, COUNTED)) return [];
+  // A rate is not the count that it stands for: it is quoted as it was typed.
+  const said = tension.over?.assumed === 'rate' ? tension.said : undefined;
+  return [{ code: 'count_outside', label, given: tension.count, said, ...COUNTED }];
 }
 
 function wholeProblems(label: string, given: number, range: Range): BotProblem[] {

@@ -4,16 +4,13 @@ import {
   factorBetween,
   gauge,
   type Measurement,
-  pieceById,
-  plan,
   say,
   type Words,
 } from '../../core/index.js';
 import type { Offered, ReplyOf } from '../reply.js';
 import type { Profile, StoredMeasurement } from '../store/ports.js';
+import { bought } from './bought.js';
 import type { At } from './desk.js';
-import { sameName } from './names.js';
-import { given } from './planning.js';
 import { yarnNotes } from './yarn-notes.js';
 
 /** What a record came to: the gauge as it now stands, what stands out, and what it does for the plan in hand. */
@@ -36,7 +33,7 @@ export async function gaugeReply(
     notes: [...changeOffMachine(known, before, after), ...yarnNotes(profile.yarn, made)],
     gauge: { ...profile, gauge: made },
     assumed,
-    buys: bought(at, before, after, profile),
+    buys: await bought(at, profile, before),
     offers,
   };
 }
@@ -55,24 +52,4 @@ function changeOffMachine(
   return [
     say`Off the machine your fabric ${way} by about ${Math.abs(change).toFixed(1)}% in length; readings that hang count by that.`,
   ];
-}
-
-/** How the plan in hand fares with the new gauge, against the old. */
-function bought(
-  at: At,
-  before: readonly Measurement[],
-  after: readonly Measurement[],
-  profile: Profile,
-): ReplyOf<'gauge'>['buys'] {
-  const { subject, pending } = at.talk;
-  const piece = pieceById(subject?.piece ?? '');
-  if (subject === undefined || piece === undefined || pending?.request.kind === 'plan') return undefined;
-  if (!sameName(subject.on.machine ?? '', profile.machine.name)) return undefined;
-  const landing = (measurements: readonly Measurement[]) => {
-    const { needles } = profile.machine;
-    const outcome = plan({ piece, values: given(subject.values), needles, measurements, pieces: 1 });
-    return outcome.ok ? { rows: outcome.value.rows, chance: outcome.value.landing.chance } : undefined;
-  };
-  const now = landing(after);
-  return now && { label: piece.label.toLowerCase(), rows: now.rows, was: landing(before)?.chance, now: now.chance };
 }

@@ -1,5 +1,6 @@
 import { count, say } from '../../core/index.js';
 import { withStored } from '../conversation.js';
+import { boughtLine } from './bought.js';
 import { type Desk, refusal } from './desk.js';
 
 const MOST_NAMED = 5;
@@ -31,15 +32,20 @@ export const takeBackDesk: Desk<'take_back'> = async ({ said, id }, at) => {
       talk: at.talk,
     };
   }
-  await at.store.measurements.withdraw(only.id, at.now);
   const profile = profiles.find(({ id }) => id === only.profileId);
-  const left = profile === undefined ? 0 : (await at.store.measurements.of(profile.id)).length;
+  if (profile === undefined) throw new Error('a measurement without its profile');
+  const before = await at.store.measurements.of(profile.id);
+  await at.store.measurements.withdraw(only.id, at.now);
+  const left = before.length - 1;
   const offers = [{ button: 'Put It Back', say: 'undo', request: { kind: 'undo' as const, redo: false } }];
   return {
     reply: {
       kind: 'answer',
       lead: say`Taken back: ${only.said}`,
-      lines: [say`That leaves ${left === 0 ? 'nothing' : count(left, 'measurement')} there.`],
+      lines: [
+        say`That leaves ${left === 0 ? 'nothing' : count(left, 'measurement')} there.`,
+        ...(await boughtLine(at, profile, before)),
+      ],
       examples: [],
       offers,
     },

@@ -1,6 +1,8 @@
 import { count, evidence, gauge, pieceById, say, type Words } from '../../core/index.js';
 import { type Change, type Conversation, inHand } from '../conversation.js';
 import type { Effect } from '../effect.js';
+import type { Profile, StoredMeasurement } from '../store/ports.js';
+import { boughtLine } from './bought.js';
 import { askInWords } from './changes.js';
 import { type At, type Desk, refusal } from './desk.js';
 import { putBack, takenBack } from './effects.js';
@@ -18,13 +20,14 @@ export const undoDesk: Desk<'undo'> = async ({ redo }, at) => {
   const [out, back] = swapOf(change, redo);
   if ((await hasMovedOn(out, false, at)) || (await hasMovedOn(back, true, at)))
     return refusal(at, { code: 'moved_on', said: change.said });
+  const touched = await gaugeTouched(change, at);
   await applied(change, redo, at);
   const edit = change.kind === 'plan' ? { turned: { other: inHand(at.talk) }, plan: inHand(change.other) } : undefined;
   const turned = { ...change, ...edit?.turned, undone: !redo };
   const workId = workAfter(change, redo, at.talk.workId);
   const talk: Conversation = { ...at.talk, ...edit?.plan, workId, changes: changes.with(index, turned) };
   const lead = redo ? say`Back: ${change.said}` : say`Taken back: ${change.said}`;
-  const lines = await standing(change, { ...at, talk });
+  const lines = await standing(change, touched, { ...at, talk });
   const offers = redo
     ? [{ button: 'Undo', say: 'undo', request: { kind: 'undo' as const, redo: false } }]
     : [{ button: 'Put It Back', say: 'put it back', request: { kind: 'undo' as const, redo: true } }];
@@ -66,10 +69,10 @@ async function swapped(change: Change, redo: boolean, at: At): Promise<void> {
 }
 
 /** How things stand now, in a line. */
-async function standing(change: Change, at: At): Promise<Words[]> {
+async function standing(change: Change, touched: Touched | undefined, at: At): Promise<Words[]> {
   switch (change.kind) {
     case 'stored':
-      return afterwards(change.effects, at);
+      return afterwards(change.effects, touched, at);
     case 'units':
       return [];
     case 'plan':
@@ -78,22 +81,30 @@ async function standing(change: Change, at: At): Promise<Words[]> {
 }
 
 /** What is left of the gauge that was touched, else where the work stands. */
-async function afterwards(effects: readonly Effect[], at: At): Promise<Words[]> {
-  const measured = effects.find((effect) => effect.did === 'measured' || effect.did === 'withdrew');
-  const gauge = measured === undefined ? [] : await remaining(measured.id, at);
-  const touched = effects.flatMap((effect) => ('workId' in effect ? [effect.workId] : []));
-  const workId = touched[0] ?? at.talk.workId;
+async function afterwards(effects: readonly Effect[], touched: Touched | undefined, at: At): Promise<Words[]> {
+  const gauge = touched === undefined ? [] : await remaining(touched, at);
+  const works = effects.flatMap((effect) => ('workId' in effect ? [effect.workId] : []));
+  const workId = works[0] ?? at.talk.workId;
   const meant = workId === undefined ? undefined : await workMeant({ workId }, at);
   return meant === undefined ? gauge : [...gauge, say`Your tally: row ${meant.work.rows} of ${meant.work.stopAt}.`];
 }
 
-async function remaining(measurementId: string, at: At): Promise<Words[]> {
-  const profileId = (await at.store.measurements.get(measurementId))?.profileId;
-  const profile = (await at.store.profiles.of(at.maker.id)).find(({ id }) => id === profileId);
-  if (profile === undefined) return [];
+/** The profile whose measurements a change touches, and what they were before it is turned back. */
+type Touched = { profile: Profile; before: readonly StoredMeasurement[] };
+
+async function gaugeTouched(change: Change, at: At): Promise<Touched | undefined> {
+  const effects = change.kind === 'stored' ? change.effects : [];
+  const measured = effects.find((effect) => effect.did === 'measured' || effect.did === 'withdrew');
+  const stored = measured === undefined ? undefined : await at.store.measurements.get(measured.id);
+  const profile = (await at.store.profiles.of(at.maker.id)).find(({ id }) => id === stored?.profileId);
+  return profile && { profile, before: await at.store.measurements.of(profile.id) };
+}
+
+async function remaining({ profile, before }: Touched, at: At): Promise<Words[]> {
   const { pieces } = gauge(evidence(await at.store.measurements.of(profile.id)));
-  const where = benchName(profile.machine, profile.yarn);
-  return [say`That leaves ${pieces === 0 ? 'nothing' : count(pieces, 'piece')} measured for ${where}.`];
+  const where = benchName(profile.machine, profile.yarn, profile.tension);
+  const left = say`Measured now for ${where}: ${pieces === 0 ? 'nothing' : count(pieces, 'piece')}.`;
+  return [left, ...(await boughtLine(at, profile, before))];
 }
 
 /** The plan as it now stands; its machine is the one used last again. */

@@ -1,4 +1,5 @@
 import type { Figure, Words } from '../words.js';
+import { printedChance } from './chance.js';
 import { MM_PER, otherUnits, type Units } from './units.js';
 
 /** How a reader wants figures: their units. */
@@ -93,6 +94,8 @@ function printedFigure(figure: Figure, printing: Printing): string {
       return `${plainNumber(figure.count)} ${figure.count === 1 ? figure.one : figure.many}`;
     case 'number':
       return plainNumber(figure.value);
+    case 'chance':
+      return printedChance(figure.chance);
     case 'text':
       return figure.text;
     case 'words':

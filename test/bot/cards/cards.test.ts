@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { blocks } from '../../../bot/cards/blocks.js';
-import { percentOf, printedChance } from '../../../bot/cards/chance.js';
 import { apology, type Card } from '../../../bot/cards/index.js';
 import { plainText } from '../../../bot/cards/plain-text.js';
+import { percentOf, printedChance } from '../../../core/units/chance.js';
 import { codesOf } from '../talk.js';
 import { blockFaults, textsOf } from './block-faults.js';
 import { replayed, shown } from './samples.js';

@@ -24,7 +24,7 @@ describe('undo', () => {
     const two = await kept();
     const undone = await open.say('undo');
     expect(undone.card.lead).toBe('Taken back: 80 rows in 18 in, rested');
-    expect(undone.card.body).toEqual(['That leaves 1 piece measured for the 46.']);
+    expect(undone.card.body).toEqual(['Measured now for the 46: 1 piece.']);
     expect(await kept()).toEqual(one);
     expect((await open.say('put it back')).card.lead).toBe('Back: 80 rows in 18 in, rested');
     expect(await kept()).toEqual(two);
