@@ -32,6 +32,6 @@ export { chance, count, length, mass, range, say, tail, type Words } from './wor
 export type { Checkpoint } from './work/checkpoint.js';
 export type { Correction, InHand } from './work/correction.js';
 export { type Verdict, weighed } from './work/counters.js';
-export { finishedCount } from './work/finished.js';
+export { finishedCount, readingCount } from './work/finished.js';
 export type { Reading } from './work/reading.js';
 export { type Doubt, doubtOf, type Standing } from './work/standing.js';

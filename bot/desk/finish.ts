@@ -1,4 +1,12 @@
-import { evidence, finishedCount, type Measurement, type Plan, type PlannedSize, say } from '../../core/index.js';
+import {
+  evidence,
+  finishedCount,
+  type Measurement,
+  type Plan,
+  type PlannedSize,
+  readingCount,
+  say,
+} from '../../core/index.js';
 import { withStored } from '../conversation.js';
 import type { Effect } from '../effect.js';
 import { inUnits } from '../language/lengths.js';
@@ -113,14 +121,19 @@ function measurementOf(
 }
 
 /** Readings of the work as readings of the same fabric. */
-const readingsOf = ({ work, readings, profile }: WorkMeant, form: Measurement['form'], at: At): StoredMeasurement[] =>
+const readingsOf = (
+  { work, readings, profile }: WorkMeant,
+  form: Measurement['form'],
+  rows: number,
+  at: At,
+): StoredMeasurement[] =>
   readings.map(({ row, lengthMm, state, said, at: readAt }) => ({
     id: at.newId(),
     profileId: profile.id,
     swatch: work.id,
     state,
     form,
-    rows: { count: row, overMm: lengthMm, how: 'read' },
+    rows: readingCount({ row, lengthMm, state }, rows),
     stitches: undefined,
     needles: undefined,
     massG: undefined,
@@ -143,7 +156,7 @@ async function finished(
   const { work, ask, piece, profile } = meant;
   const form = plan.onMachine.target.form;
   const before = await tried(ask, piece, at);
-  const kept = measured === undefined ? [] : [...readingsOf(meant, form, at), measured];
+  const kept = measured === undefined ? [] : [...readingsOf(meant, form, rows, at), measured];
   for (const one of kept) await at.store.measurements.add(one);
   if (work.endedAt === undefined) await at.store.works.end(work.id, at.now, 'done');
   const after = await tried(ask, piece, at);

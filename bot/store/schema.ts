@@ -19,6 +19,7 @@ export type Tables = {
     stitches: number | null;
     stitches_over_mm: number | null;
     stitches_how: Count['how'] | null;
+    rows_spread_mm: number | null;
     needles: number | null;
     mass_g: number | null;
     unravelled_stitches: number | null;

@@ -9,7 +9,13 @@ export type Setting = { state: State; form: Form };
  * `counted`: whole rows or stitches counted inside a fixed ruler length, so the count may be off by a part of one.
  * `read`: the count is known and its length was read, so only the ruler errs.
  */
-export type Count = { count: number; overMm: number; how: 'read' | 'counted' };
+export type Count = {
+  count: number;
+  overMm: number;
+  how: 'read' | 'counted';
+  /** What rows of the same fabric outside this length may add to it, in mm: a part of a piece stands for the whole. */
+  spreadMm?: number | undefined;
+};
 
 /** One reading of one swatch or piece in one state. Readings that share `swatch` are of the same fabric. */
 export type Measurement = Setting & {

@@ -11,8 +11,8 @@ export type SwatchReading = Setting & { y: number; lengthMm: number; errorMm: nu
 export type Swatch = readonly SwatchReading[];
 
 /** Whole rows counted inside a fixed ruler length err by up to half a row either way: pitch/√12. */
-const variance = ({ count, overMm, how }: Count): number =>
-  RULER_MM ** 2 + (how === 'read' ? 0 : (overMm / count) ** 2 / 12);
+const variance = ({ count, overMm, how, spreadMm = 0 }: Count): number =>
+  RULER_MM ** 2 + spreadMm ** 2 + (how === 'read' ? 0 : (overMm / count) ** 2 / 12);
 
 /** Which of a measurement's counts: along the tube, or across the needles. */
 export type Axis = 'rows' | 'stitches';

@@ -1,5 +1,6 @@
 import type { Count } from '../gauge/measurement.js';
 import type { Measure } from '../sizing/rows.js';
+import { type Reading, rowsToCome } from './reading.js';
 
 /**
  * What a finished size measures of the fabric: D = k·(count + extra)·spacing + fixed, turned round. The ruler read the
@@ -12,4 +13,15 @@ export const finishedCount = ({ share, extra, fixedMm }: Measure, count: number,
   count: share * (count + extra),
   overMm: finishedMm - fixedMm,
   how: 'read',
+});
+
+/**
+ * What a reading on the way measures of the whole piece once it is done: its rows over their length, as far as they
+ * stand for the rows knitted after them.
+ */
+export const readingCount = ({ row, lengthMm }: Reading, rowsInPiece: number): Count => ({
+  count: row,
+  overMm: lengthMm,
+  how: 'read',
+  spreadMm: lengthMm * Math.sqrt(rowsToCome(row, rowsInPiece)),
 });

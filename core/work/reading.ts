@@ -40,5 +40,5 @@ export function evidenceOf(
 }
 
 /** What rows not yet knitted may add: exact for rows whose tension is independent. */
-const rowsToCome = (row: number, rowsInPiece: number): number =>
+export const rowsToCome = (row: number, rowsInPiece: number): number =>
   (ROW_TENSION ** 2 * Math.max(0, rowsInPiece - row)) / row;

@@ -26,6 +26,7 @@ const statements = [
   'alter table yarn add column tex double precision check (tex > 0)',
   'alter table yarn add column since_day integer',
 
+  'alter table measurement add column rows_spread_mm double precision check (rows_spread_mm >= 0)',
   'alter table measurement add column needles integer check (needles > 0)',
   'alter table measurement add column mass_g double precision check (mass_g > 0)',
   'alter table measurement add column unravelled_stitches integer check (unravelled_stitches > 0)',

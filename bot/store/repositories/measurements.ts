@@ -30,6 +30,7 @@ export function measurements(db: Kysely<Tables>, workspaceId: string): Bound['me
           rows: rows?.count ?? null,
           rows_over_mm: rows?.overMm ?? null,
           rows_how: rows?.how ?? null,
+          rows_spread_mm: rows?.spreadMm ?? null,
           stitches: stitches?.count ?? null,
           stitches_over_mm: stitches?.overMm ?? null,
           stitches_how: stitches?.how ?? null,
@@ -79,7 +80,7 @@ function measurement(row: Selectable<Tables['measurement']>): StoredMeasurement 
     swatch: row.swatch,
     state: row.state,
     form: row.form,
-    rows: count(row.rows, row.rows_over_mm, row.rows_how),
+    rows: count(row.rows, row.rows_over_mm, row.rows_how, row.rows_spread_mm),
     stitches: count(row.stitches, row.stitches_over_mm, row.stitches_how),
     needles: row.needles ?? undefined,
     massG: row.mass_g ?? undefined,
@@ -96,6 +97,12 @@ function measurement(row: Selectable<Tables['measurement']>): StoredMeasurement 
   };
 }
 
-function count(count: number | null, overMm: number | null, how: Count['how'] | null): Count | undefined {
-  return count === null || overMm === null || how === null ? undefined : { count, overMm, how };
+function count(
+  count: number | null,
+  overMm: number | null,
+  how: Count['how'] | null,
+  spreadMm: number | null = null,
+): Count | undefined {
+  if (count === null || overMm === null || how === null) return undefined;
+  return spreadMm === null ? { count, overMm, how } : { count, overMm, how, spreadMm };
 }
