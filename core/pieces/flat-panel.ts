@@ -2,13 +2,17 @@ import { aspects } from '../aspects.js';
 import { castOffSteps, looseTail } from '../finishing/joining.js';
 import { bodySteps, endSteps, startSteps, tidySteps } from '../finishing/knitting.js';
 import { rectangle } from '../finishing/outline.js';
-import { type Asked, type Fabric, type Layout, piece } from '../piece.js';
+import { mattressTailMm } from '../finishing/tails.js';
+import { type Asked, type Fabric, type Layout, piece, type Step } from '../piece.js';
 import { done, type Offer, type Outcome, refused } from '../problems.js';
 import { needlesFor } from '../sizing/needles.js';
-import { count, length, say, type Words } from '../words.js';
+import { count, length, say, tail, type Words } from '../words.js';
 
 /** Needles a panel must leave free on the circle. Common practice; the machine's own limit wins. */
 const NEEDLES_FREE = 2;
+
+/** Panels that one piece may be joined from; more of them are a blanket. From memory. */
+const MOST_JOINED = 12;
 
 const asks = {
   width: {
@@ -32,6 +36,7 @@ const asks = {
     source: 'tolerance: from memory',
   },
   needles: { is: 'count', label: 'Needles', words: ['needles', 'needle'], min: 3, max: 400 },
+  joined: { is: 'count', label: 'Panels joined', words: ['joined', 'strips', 'side'], min: 1, max: MOST_JOINED },
   seam: {
     is: 'choice',
     label: 'Edges',
@@ -49,9 +54,12 @@ const asks = {
 const LOST: Record<string, number> = { free: 0, half: 1, full: 2 };
 const lost = (seam: string): number => LOST[seam] ?? 0;
 
+/** Panels side by side: K of n needles come to K(n − 2)w + 2w, for each full-stitch seam takes a stitch of either. */
+const panelsOf = (asked: Asked<typeof asks>): number => asked.joined ?? 1;
+const shownExtra = (panels: number, seam: string): number => (2 - 2 * panels - lost(seam)) / panels || 0;
+
 /**
- * Panels of at most `max` needles: one as wide as it gets, and several joined to a width. K of n needles come to
- * K(n − 2)w + 2w, for each full-stitch seam takes a stitch of either panel.
+ * Panels of at most `max` needles: one as wide as it gets, and several joined to a width.
  * @param stitches the width wanted, in stitches that show
  */
 function narrower(stitches: number, max: number, stitchMm: number | undefined): Offer[] {
@@ -60,22 +68,25 @@ function narrower(stitches: number, max: number, stitchMm: number | undefined): 
     stitchMm === undefined ? say`${count(shown, 'stitch', 'stitches')} wide` : say`${length(shown * stitchMm)} wide`;
   const panels = Math.max(2, Math.ceil((stitches - 2) / (max - 2)));
   const each = Math.max(asks.needles.min, Math.round((stitches - 2) / panels) + 2);
-  const edit = (needles: number, seam: string): Offer['edit'] => ({
+  const edit = (needles: number, joined: number): Offer['edit'] => ({
     width: null,
     needles: { is: 'count', count: needles },
-    seam: { is: 'choice', id: seam },
+    joined: joined === 1 ? null : { is: 'count', count: joined },
+    seam: { is: 'choice', id: 'free' },
   });
+  const joined: Offer = {
+    label: say`${panels} panels of ${each} needles, joined with full-stitch seams to about ${wide(panels * (each - 2) + 2)}`,
+    edit: edit(each, panels),
+  };
   return [
-    {
-      label: say`${panels} panels of ${each} needles, joined with full-stitch seams to about ${wide(panels * (each - 2) + 2)}`,
-      edit: edit(each, 'full'),
-    },
-    { label: say`${max} needles, the most it takes, about ${wide(max)}`, edit: edit(max, 'free') },
+    ...(panels > MOST_JOINED ? [] : [joined]),
+    { label: say`${max} needles, the most it takes, about ${wide(max)}`, edit: edit(max, 1) },
   ];
 }
 
 function layouts(asked: Asked<typeof asks>, fabric: Fabric): Outcome<readonly Layout[]> {
-  const measure = { share: 1, extra: 0 - lost(asked.seam), fixedMm: 0 };
+  const panels = panelsOf(asked);
+  const measure = { share: panels, extra: shownExtra(panels, asked.seam), fixedMm: 0 };
   const stitchMm = fabric.stitchMm.flat;
   const forWidth = asked.width && stitchMm && needlesFor(asked.width, measure, stitchMm);
   const needles = asked.needles ?? (forWidth && Math.max(asks.needles.min, forWidth));
@@ -87,14 +98,14 @@ function layouts(asked: Asked<typeof asks>, fabric: Fabric): Outcome<readonly La
       given: needles,
       max: fabric.needles - NEEDLES_FREE,
       machine: fabric.needles,
-      offers: narrower(needles - lost(asked.seam), fabric.needles - NEEDLES_FREE, stitchMm),
+      offers: narrower(panels * (needles + measure.extra), fabric.needles - NEEDLES_FREE, stitchMm),
     });
   }
   return done([
     {
       id: 'flat',
       form: 'flat',
-      parts: 1,
+      parts: panels,
       needles,
       dimensions: [
         {
@@ -122,6 +133,26 @@ function layouts(asked: Asked<typeof asks>, fabric: Fabric): Outcome<readonly La
   ]);
 }
 
+const eachOf = (panels: number): Step => ({
+  id: 'each',
+  driver: 'check',
+  count: 1,
+  say: say`Knit ${panels} panels alike, each by the steps from here to its cast-off, with the same rows.`,
+});
+
+/** Panels sewn side by side, a full stitch from each edge taken in. */
+function joinStep(panels: number, rows: number, rowMm: number): Step {
+  const seams = panels - 1;
+  const tailMm = mattressTailMm(rows * rowMm);
+  return {
+    id: 'join',
+    driver: 'mattress',
+    count: seams * rows,
+    yarn: [{ role: 'main', lengthMm: seams * tailMm }],
+    say: say`Lay the panels side by side, the same way up, and sew ${count(seams, 'seam')} of ${count(rows, 'bar')} in mattress stitch, a full stitch in from each edge, with ${tail(tailMm)} of yarn a seam; mark every 10th bar first.`,
+  };
+}
+
 export const flatPanel = piece({
   id: 'flat-panel',
   label: 'Flat panel',
@@ -141,7 +172,8 @@ export const flatPanel = piece({
   steps: (made) => {
     const side = made.rows % 2 === 0 ? say`the side it began on` : say`the side away from its start`;
     const bars = made.asked.seam === 'free' ? say`` : say`, with ${count(made.rows, 'bar')} up each edge to sew`;
-    return [
+    const panels = panelsOf(made.asked);
+    const knitted = [
       ...startSteps(made, looseTail, {
         beside: say` Mark the first and the last of them, leave the others out of work, and turn back at the marks: past them stitches drop.`,
       }),
@@ -152,11 +184,15 @@ export const flatPanel = piece({
       }),
       ...endSteps(made, looseTail),
       ...castOffSteps(made.needles),
-      ...tidySteps(2, 'length'),
+    ];
+    return [
+      ...(panels === 1 ? knitted : [eachOf(panels), ...knitted.map((step) => ({ ...step, times: panels }))]),
+      ...(panels === 1 ? [] : [joinStep(panels, made.rows, made.rowMm)]),
+      ...tidySteps(2 * panels + 2 * (panels - 1), 'length'),
     ];
   },
   outline: ({ layout, rows, rowMm, needles, stitchMm }) =>
-    rectangle(((needles ?? 0) + (layout.dimensions[1]?.extra ?? 0)) * (stitchMm ?? 0), rows * rowMm, {
+    rectangle(layout.parts * ((needles ?? 0) + (layout.dimensions[1]?.extra ?? 0)) * (stitchMm ?? 0), rows * rowMm, {
       bottom: 'edge',
       right: 'edge',
       top: 'edge',

@@ -63,9 +63,21 @@ describe('the needles of a panel', () => {
       '46 needles, the most it takes, about 34.5 cm wide',
     ]);
     expect(problem.offers.map(({ edit }) => edit)).toEqual([
-      { width: null, needles: needles(41), seam: seam('full') },
-      { width: null, needles: needles(46), seam: seam('free') },
+      { width: null, needles: needles(41), joined: { is: 'count', count: 2 }, seam: seam('free') },
+      { width: null, needles: needles(46), joined: null, seam: seam('free') },
     ]);
+  });
+
+  // 2·(41 − 2)·7.5 + 2·7.5 = 600 mm; both panels of 60 rows of 41 stitches, and one seam of 60 bars.
+  test('joined from two are as wide as both less the seam, and take the yarn of both', () => {
+    const joined = { is: 'count', count: 2 } as const;
+    const made = planOf(flatPanel, { needles: needles(41), joined, length: between(285, 315) }, onEven);
+    expect([made.rows, made.parts]).toEqual([60, 2]);
+    expect(made.sizes.map((s) => s.expectedMm)).toEqual([expect.closeTo(300, 9), expect.closeTo(600, 9)]);
+    expect(made.steps.find((s) => s.id === 'join')?.count).toBe(60);
+    const one = planOf(flatPanel, { needles: needles(41), length: between(285, 315) }, onEven);
+    // The seam: 2.5·300 + 300 = 1050 mm.
+    expect(made.yarn?.lengthM).toBeCloseTo(2 * (one.yarn?.lengthM ?? 0) + 1.05, 9);
   });
 
   test('too many before a stitch was measured are told in stitches', () => {
