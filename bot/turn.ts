@@ -197,7 +197,7 @@ async function contextOf(
 /** Rows of the swatch recorded last: the same one is told by its length alone. */
 async function rowsRecordedLast(bound: Bound, profileId: string | undefined): Promise<number | undefined> {
   const measured = profileId === undefined ? [] : await bound.measurements.of(profileId);
-  return measured.findLast(({ rows }) => rows !== undefined)?.rows?.count;
+  return measured.findLast(({ rows, workId }) => rows !== undefined && workId === '')?.rows?.count;
 }
 
 /** The work that bare counts and lengths of this talk are about. */

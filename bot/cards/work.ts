@@ -48,7 +48,7 @@ const sayings = ({ rows, stopAt }: WorkShown): string[] =>
   rows >= stopAt ? ['done', 'undo'] : ['+1', '+10', `row ${Math.min(stopAt, rows + 5)}`, 'lost count', 'undo'];
 
 /** Two counts, what a length says of them, and the one to go on from. */
-export function countsCard(reply: ReplyOf<'counts'>): Card {
+export function countsCard(reply: ReplyOf<'counts'>, { units }: Printing): Card {
   const { work, counts, verdict, length, state, offers } = reply;
   const [first, second] = counts;
   const both = counts.length === 2 && first?.rows !== second?.rows;
@@ -70,7 +70,10 @@ export function countsCard(reply: ReplyOf<'counts'>): Card {
       ...(both ? settling(reply) : []),
     ],
     offers,
-    sayings: [...offers.flatMap(({ say }) => say ?? []), ...(verdict === undefined ? ['it hangs 12 1/4 in'] : [])],
+    sayings: [
+      ...offers.flatMap(({ say }) => say ?? []),
+      ...(verdict === undefined ? [units === 'cm' ? 'it hangs 31 cm' : 'it hangs 12 1/4 in'] : []),
+    ],
   });
 }
 

@@ -203,7 +203,7 @@ function sizeQuestion(request: FinishRequest, plan: Plan, at: At): DeskAnswer {
   return asked(at, request, ['size'], {
     asks: say`What is its ${size?.label.toLowerCase() ?? 'size'}, lying flat at rest?`,
     because: say`That is the piece your next rows learn from.`,
-    examples: ['10 7/8 in', 'later', 'never mind'],
+    examples: [at.maker.units === 'cm' ? '27.5 cm' : '10 7/8 in', 'later', 'never mind'],
     offers: [{ button: 'Measure Later', say: 'later', request: { ...request, unmeasured: true } }],
   });
 }

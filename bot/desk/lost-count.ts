@@ -29,7 +29,11 @@ export const lostCountDesk: Desk<'lost_count'> = async (wanted, at) => {
     return asked(at, request, ['length'], {
       asks: say`What do your counters show, or how long is the work?`,
       because: say`Two counts, or a length, tell me about where you are.`,
-      examples: ['the machine says 64, my hand counter 62', 'it hangs 12 1/4 in', 'never mind'],
+      examples: [
+        'the machine says 64, my hand counter 62',
+        at.maker.units === 'cm' ? 'it hangs 31 cm' : 'it hangs 12 1/4 in',
+        'never mind',
+      ],
     });
   }
 

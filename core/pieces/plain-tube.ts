@@ -90,7 +90,8 @@ function layouts(asked: Asked<typeof asks>): Outcome<readonly Layout[]> {
 
 const ENDS_ASSUMED: Record<string, readonly Words[]> = {
   live: [say`both ends left live on waste yarn`],
-  one_shut: [say`the first end left live on waste yarn`],
+  one_shut: [say`one end shut flat, the first left live on waste yarn`],
+  shut: [say`both ends shut flat`],
   cast_off: [say`cast off ends, which roll a little`],
 };
 

@@ -50,7 +50,7 @@ export function doubtOf(work: Work, reading: Reading, earlier: readonly Reading[
   if (reading.lengthMm > 2 * expectedMm || reading.lengthMm < expectedMm / 2) {
     return { is: 'twice_expected', expectedMm, likelyRow };
   }
-  const unusual = Math.abs(surprise(work, reading)) > tQuantile(QUESTIONED, work.row.nu);
+  const unusual = Math.abs(surprise({ ...work, row: known }, reading)) > tQuantile(QUESTIONED, work.row.nu);
   return unusual ? { is: 'unusual', expectedMm, likelyRow } : undefined;
 }
 

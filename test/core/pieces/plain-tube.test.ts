@@ -76,7 +76,8 @@ describe('a tube whose ends are shut flat', () => {
 
   test.each([
     ['live', 'both ends left live on waste yarn'],
-    ['one_shut', 'the first end left live on waste yarn'],
+    ['one_shut', 'one end shut flat, the first left live on waste yarn'],
+    ['shut', 'both ends shut flat'],
     ['cast_off', 'cast off ends, which roll a little'],
   ])('says what becomes of the others: %s', (id, said) => {
     expect(shut(id).assumed.map((words) => printed(words, { units: 'in' }))).toContain(said);

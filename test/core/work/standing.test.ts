@@ -50,3 +50,9 @@ describe('a change of tension on the way', () => {
     expect(pitchChange(hanging(40, 203), rested(80, 430), 107)).toBeUndefined();
   });
 });
+
+test('a reading far from what the piece itself has shown is asked about, though the profile would allow it', () => {
+  const earlier = [rested(60, 305)];
+  expect(doubtOf(WORK, rested(70, 70 * 5.08 * 1.14), [])).toBeUndefined();
+  expect(doubtOf(WORK, rested(70, 70 * 5.08 * 1.14), earlier)).toMatchObject({ is: 'unusual' });
+});
