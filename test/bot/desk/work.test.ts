@@ -293,3 +293,73 @@ describe('what would help', () => {
     expect(remedies.map(({ is }) => is)).toEqual(['measure_at_rest']);
   });
 });
+
+describe('a piece is only ever itself', () => {
+  test('started on a borrowed gauge it is on its own machine, and teaches that one', async () => {
+    await t.say('a machine with 60 needles');
+    await t.say('pouch 10.5 to 11 in wide on the 60');
+    await t.ask({ kind: 'start' });
+    expect((await standing({ kind: 'where', on: { needles: 60 } })).rows).toBe(0);
+    expect(await codes({ kind: 'where', on: { needles: 46 } })).toEqual(['no_work']);
+    await t.ask({ kind: 'finish', sizes: [{ value: inches(10.875) }] });
+    const { gauges } = of(await t.ask({ kind: 'show_gauge', on: {} }), 'gauges');
+    expect(gauges.map(({ machine, gauge }) => [machine.needles, gauge.pieces]).sort()).toEqual([
+      [46, 1],
+      [60, 1],
+    ]);
+  });
+
+  test('a question about it is answered for it, whatever is on the machine by then', async () => {
+    await t.ask({ kind: 'start' });
+    const doubt = of(await t.ask({ kind: 'reading', row: 30, length: inches(13) }), 'question');
+    await t.ask({ kind: 'give_up' });
+    await t.say('tube 22 in long');
+    await t.ask({ kind: 'start' });
+    const right = doubt.offers[0]?.request;
+    if (right === undefined) throw new Error('nothing offered');
+    expect(await codes(right)).toEqual(['no_work']);
+    expect((await where()).rows).toBe(0);
+  });
+
+  test('done and to be measured later, it is measured later', async () => {
+    await t.ask({ kind: 'start' });
+    await t.ask({ kind: 'reading', row: 60, length: inches(12.6), state: 'hanging' });
+    await t.ask({ kind: 'finish', sizes: [], unmeasured: true });
+    const later = of(await t.ask({ kind: 'finish', sizes: [{ value: inches(10.875) }] }), 'finished');
+    expect(later).toMatchObject({ paired: true, label: 'Pouch' });
+    expect(await codes({ kind: 'finish', sizes: [{ value: inches(10.875) }] })).toEqual(['no_work']);
+  });
+
+  test('a panel is finished over its own needles', async () => {
+    await t.say('panel on 40 needles 12 in long');
+    await t.ask({ kind: 'start' });
+    await t.ask({ kind: 'finish', sizes: [{ value: inches(12) }, { value: inches(11.7) }] });
+    const [profile] = await t.within(async (s) => s.profiles.of((await s.makers.held('U1', '', AT)).id));
+    const last = (await t.within((s) => s.measurements.of(profile?.id ?? ''))).at(-1);
+    expect(last).toMatchObject({ form: 'panel', needles: 40, stitches: { count: 40 } });
+  });
+
+  test('undone when its machine holds another says that it has moved on, and changes nothing', async () => {
+    await t.ask({ kind: 'start' });
+    await t.ask({ kind: 'give_up' });
+    await t.within(async (s) => {
+      const maker = await s.makers.held('U1', '', AT);
+      const plan = await s.plans.latest(maker.id);
+      if (plan === undefined) throw new Error('no plan');
+      const { profileId, id } = plan;
+      await s.works.start({ id: 'elsewhere', makerId: maker.id, planId: id, profileId, stopAt: 9, at: AT });
+    });
+    expect(await codes({ kind: 'undo', redo: false })).toEqual(['moved_on']);
+    expect((await where()).stopAt).toBe(9);
+  });
+
+  test('is judged by the tension it was started at', async () => {
+    await t.ask({ kind: 'start' });
+    await t.ask({
+      kind: 'record_gauge',
+      gauge: { on: { tension: '8' }, rows: { count: 60, over: inches(14), how: 'read' } },
+    });
+    const { plan } = of(await t.ask({ kind: 'reading', row: 60, length: inches(12), state: 'rested' }), 'correction');
+    expect(plan.work?.standing?.longer).toBeCloseTo(0, 6);
+  });
+});
