@@ -109,3 +109,10 @@ describe('after a reading', () => {
     expect(next.is === 'measure_again' ? next.at.row : 0).toBeGreaterThanOrEqual(25);
   });
 });
+
+// Worked independently: 90 % needs a total spread of .0139, 95 % one of .0116.
+test('the spread that a chance of 90 or 95 % takes', () => {
+  const chance = (spread: number) => expectedChance(WINDOW, FOLDED_RING, 107, spread);
+  expect(chance(0.0139)).toBeCloseTo(0.9, 2);
+  expect(chance(0.0116)).toBeCloseTo(0.95, 2);
+});
