@@ -1,9 +1,16 @@
 import { z } from 'zod';
 
+const Person = z.union([
+  z.object({ is: z.enum(['woman', 'man']) }),
+  z.object({ is: z.literal('child'), months: z.number(), sex: z.enum(['boy', 'girl']).optional() }),
+]);
+
 /** A value a maker gave for one ask of a piece, with what was typed and what was taken for granted. */
 const provenance = {
   said: z.string().optional(),
-  assumed: z.enum(['unit', 'same_unit', 'field', 'rate']).optional(),
+  assumed: z.enum(['unit', 'same_unit', 'field', 'rate', 'body']).optional(),
+  /** Whose published measure the value is, with `assumed: 'body'`; the label is that of the ask. */
+  body: z.object({ label: z.string(), person: Person }).optional(),
   /**
    * What was made of the words: `around`: a length once round, of which the value is half, as the piece lies flat.
    * `at_least`, `at_most`: a window from the size typed to the usual tolerance on the side allowed. Empty
@@ -167,7 +174,18 @@ export const Request = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('thanks') }),
   z.object({
     kind: z.literal('unread'),
-    why: z.enum(['empty', 'nothing', 'words', 'too_long', 'too_many_sizes', 'contradiction', 'expired']),
+    why: z.enum([
+      'empty',
+      'nothing',
+      'words',
+      'too_long',
+      'too_many_sizes',
+      'contradiction',
+      'guess',
+      'bare_gauge',
+      'which_yarn',
+      'expired',
+    ]),
     words: z.string().default(''),
   }),
 ]);

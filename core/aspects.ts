@@ -4,6 +4,7 @@ export const aspects = {
   tall: ['tall', 'high', 'height', 'deep', 'depth'],
   long: ['long', 'length'],
   round: ['around', 'round', 'circumference', 'girth'],
+  head: ['head', 'heads'],
   closure: ['closure', 'zip', 'zipper', 'zips', 'zippers'],
   ring: ['ring', 'rings'],
 } as const;

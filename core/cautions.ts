@@ -4,6 +4,7 @@ import { say, type Words } from './words.js';
 const whenever: Record<Trait, Words> = {
   small_parts: say`Small parts such as rings and closure pulls are not for children under three.`,
   long_loop: say`A strap is a long loop: keep it away from small children.`,
+  neck_loop: say`A loop round the neck can catch: not for a small child at play, nor for one asleep.`,
   cord: say`Cords and drawstrings are not for small children's clothes or beds; keep them short.`,
   stuffed: say`Stuffing comes out of open fabric: not for children under three unless a test house says so.`,
   worn_on_head: say`Take it off a baby before sleep, and never leave a sleeping baby alone with it.`,

@@ -23,6 +23,7 @@ export type { PlannedSize } from './planned-size.js';
 export type { FieldName, Offer, Outcome, Problem } from './problems.js';
 export { type Remedy, remedies } from './remedies.js';
 export type { Window } from './sizing/rows.js';
+export { type BodyMeasure, bodySizeMm, type Person } from './tables/bodies.js';
 export { unusualFor, YARN_WEIGHTS, yarnWeightNamed } from './tables/yarn-weights.js';
 export * from './units/chance.js';
 export * from './units/print.js';

@@ -112,6 +112,7 @@ export type Notion = { id: string; say: Words; count: number };
 export type Trait =
   | 'small_parts'
   | 'long_loop'
+  | 'neck_loop'
   | 'cord'
   | 'load'
   | 'stuffed'

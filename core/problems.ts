@@ -12,6 +12,16 @@ export type FieldName = { id: string; label: string };
 export type Problem =
   | { code: 'missing'; anyOf: readonly FieldName[] }
   | { code: 'length_out_of_range'; field: FieldName; givenMm: number; minMm: number; maxMm: number }
+  /** Out of the range that other things asked leave, with why, and ways out. */
+  | {
+      code: 'length_out_of_range';
+      field: FieldName;
+      givenMm: number;
+      minMm: number;
+      maxMm: number;
+      why: Words;
+      offers: readonly Offer[];
+    }
   | { code: 'count_out_of_range'; field: FieldName; given: number; min: number; max: number }
   | { code: 'percent_out_of_range'; field: FieldName; given: number; min: number; max: number }
   | { code: 'not_whole'; field: FieldName; given: number }

@@ -124,10 +124,20 @@ test('no file imports itself round about, not even for types', () => {
 
 const withoutComments = (text: string): string => text.replace(/\/\*[\s\S]*?\*\/|^\s*\/\/.*$/gm, '');
 
+/** Its code without the names of a kind in its own file, which may hold those of another in longer words. */
+function withoutOwnNames(path: string, text: string): string {
+  const own = pieces.find((p) => path === `core/pieces/${p.id}.ts`);
+  if (own === undefined) return text;
+  const names = [own.label, own.example, ...own.words].sort((a, b) => b.length - a.length);
+  return names.reduce((rest, name) => rest.replaceAll(`'${name}'`, ''), text);
+}
+
 test.each(pieces.map((p) => p.id))('the kind "%s" is named only in its own file', (id) => {
   const own = [`core/pieces/${id}.ts`, 'core/pieces/index.ts'];
   const named = new RegExp(`(?<![\\w-])${id}(?![\\w-])`, 'i');
-  const namers = [...core, ...bot].filter((path) => !own.includes(path) && named.test(withoutComments(source(path))));
+  const namers = [...core, ...bot].filter(
+    (path) => !own.includes(path) && named.test(withoutOwnNames(path, withoutComments(source(path)))),
+  );
   expect(existsSync(own[0] ?? '')).toBe(true);
   expect(namers).toEqual([]);
 });

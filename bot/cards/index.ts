@@ -91,7 +91,7 @@ function withAssumed(facts: Card['facts'], more: readonly string[]): Card['facts
 const MOST_QUOTED = 6;
 
 const quoted = (words: readonly string[]): string => {
-  const shown = words.slice(0, MOST_QUOTED).map((word) => `"${word.slice(0, 30)}"`);
+  const shown = words.slice(0, MOST_QUOTED).map((word) => `"${word.slice(0, 60)}"`);
   return words.length > MOST_QUOTED ? `${shown.join(', ')} and ${words.length - MOST_QUOTED} more` : shown.join(', ');
 };
 

@@ -240,6 +240,20 @@ function unreadSentence({ why, words }: AnyProblem & { code: 'unread' }): Senten
         ['Tell me the one that you measured.'],
         ['110 rows in 22 in'],
       );
+    case 'guess':
+      return sentence(
+        `That sounds like a guess: "${words}"`,
+        ['A guess would make every later answer look surer than it is. Measure it, and tell me what the ruler says.'],
+        ['110 rows in 22 in'],
+      );
+    case 'bare_gauge':
+      return sentence(
+        `${words}: ${words.replace(/^.*?(?=\S+$)/s, '')} what, over how much?`,
+        ['A gauge is a count and a length: rows over a length, or needles and a flat width. Nothing was changed.'],
+        ['5 rows to the inch', '110 rows in 22 in, 46 needles, 6 3/4 flat'],
+      );
+    case 'which_yarn':
+      return sentence(`I cannot tell which yarn: ${words}`, ['Say the yarn by its whole name.']);
     case 'expired':
       return sentence(
         'That card has moved on',

@@ -1,9 +1,22 @@
+import type { Piece } from '../../core/index.js';
 import type { Meaning } from '../request.js';
 import type { Context } from './context.js';
 import { type BareUnit, typedValue } from './lengths.js';
+import { fieldOf, isSideOfAny } from './readers/fields.js';
 import { focusOf } from './readers/focus.js';
 import { MACHINE_USES } from './readers/machines.js';
-import { claim, freeQuantities, isLeftOver, quantityAtIndex, type Sheet, said, saidBetween, wordAt } from './sheet.js';
+import {
+  claim,
+  freeQuantities,
+  isLeftOver,
+  quantityAtIndex,
+  type Sheet,
+  said,
+  saidBetween,
+  whichOf,
+  wordAt,
+} from './sheet.js';
+import { isEveryday } from './vocabulary.js';
 
 /** Words quoted back in a lead line. */
 const MOST_QUOTED = 50;
@@ -11,7 +24,13 @@ const MOST_QUOTED = 50;
 /** True for a lone number where one was asked for. "Make it 12" is none for a gauge, "a 9 in zip" none for a width. */
 export function isAnswer(sheet: Sheet, context: Context, intent: boolean, values: object): boolean {
   const [hole, ...instead] = context.holes;
-  if (hole === undefined || !isLoneQuantity(sheet) || instead.some((id) => id in values)) return false;
+  if (
+    hole === undefined ||
+    !isLoneQuantity(sheet) ||
+    isOfAnotherPiece(sheet, context) ||
+    instead.some((id) => id in values)
+  )
+    return false;
   return (
     !(intent && (hole === 'gauge' || saysRows(sheet))) && !(hole === 'units' && context.subjectPiece !== undefined)
   );
@@ -34,14 +53,31 @@ export function withoutPiece(
     const focus = focusOf(sheet);
     const again = intent && focus.length > 0 && left.length === 0;
     if (again) return [{ kind: 'change', edit: { values: {}, on: {}, focus } }];
-  } else if (intent && (asksSize || context.command === '/rows' || saysRows(sheet))) {
+  }
+  const isOpen = context.subjectPiece === undefined || isOfAnotherPiece(sheet, context);
+  if (isOpen && intent && (asksSize || context.command === '/rows' || saysRows(sheet))) {
     const words = freeText(sheet);
     claim(sheet, 'held until the piece is named', ...sheet.tokens.keys());
     return [{ kind: 'plan', ask: { copies: 1, values: {}, on: {}, focus: [], words } }];
   }
+  const [doubtful] = left.filter((i) => whichOf(sheet, i) !== undefined);
+  if (doubtful !== undefined)
+    return [{ kind: 'unread', why: 'which_yarn', words: `${said(sheet, doubtful)}: ${whichOf(sheet, doubtful)}` }];
   const words = left.length === 0 ? sheet.text : saidBetween(sheet, left[0] ?? 0, left.at(-1) ?? 0);
   return [{ kind: 'unread', why: 'nothing', words: words.slice(0, MOST_QUOTED) }];
 }
+
+/** True where the one number stands beside a thing that only other pieces take: a `9 in zipper` while a panel is asked about. */
+export const isOfAnotherPiece = (sheet: Sheet, { pieces, subjectPiece }: Context): boolean =>
+  isLoneQuantity(sheet) &&
+  sheet.tokens.some(({ is }, i) => {
+    const word = is === 'quantity' ? (wordAt(sheet, i + 1) ?? '') : '';
+    const takers = isSideOfAny(word) || isEveryday(word) ? [] : pieces.filter((piece) => isLength(piece, word));
+    return takers.length > 0 && takers.every(({ id }) => id !== subjectPiece);
+  });
+
+const isLength = (piece: Piece, word: string): boolean =>
+  ['length', 'window'].includes(piece.asks[fieldOf(piece, word) ?? '']?.is ?? '');
 
 const saysRows = (sheet: Sheet): boolean => sheet.tokens.some((_, i) => wordAt(sheet, i) === 'rows');
 

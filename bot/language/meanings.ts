@@ -1,21 +1,25 @@
 import type { Piece } from '../../core/index.js';
 import type { Bench, Meaning, PlanAsk, Value } from '../request.js';
-import { isAnswer, loneReply, withoutPiece } from './answers.js';
+import { isAnswer, isOfAnotherPiece, loneReply, withoutPiece } from './answers.js';
 import type { Context, DueDate } from './context.js';
 import { type BareUnit, bareUnit } from './lengths.js';
-import { readBench } from './readers/bench.js';
+import { bareGaugeIn } from './readers/bare-gauges.js';
+import { readBench, readNames, withNeedles } from './readers/bench.js';
 import { readChoices } from './readers/choices.js';
 import { readCopies } from './readers/copies.js';
 import { claimFieldWords } from './readers/fields.js';
 import { focusOf } from './readers/focus.js';
 import { readGauge } from './readers/gauge.js';
+import { guessIn } from './readers/guesses.js';
 import { piecePlaces, readPiece } from './readers/pieces.js';
 import { claimPronouns } from './readers/pronouns.js';
 import { readSizes, type SizesRead } from './readers/sizes.js';
+import { claimStrangers } from './readers/strangers.js';
 import { countsIn } from './readers/tension.js';
+import { NO_YARN } from './readers/yarns.js';
 import { sections } from './sections.js';
-import { freeQuantities, isLeftOver, type Sheet, sheetOf, wordAt } from './sheet.js';
-import { PLAN_WORDS } from './vocabulary.js';
+import { freeQuantities, isLeftOver, type Sheet, sheetOf, whichOf, wordAt } from './sheet.js';
+import { COUNT_NOUNS, PLAN_WORDS } from './vocabulary.js';
 import { workMeanings } from './work.js';
 
 /** What the readers found in one message, before it is known whether it asks, follows up or answers. */
@@ -37,6 +41,8 @@ export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefi
   const quantities = sheet.tokens.flatMap((t) => (t.is === 'quantity' ? [t.quantity] : []));
   const bare = bareUnit(quantities, context.units);
   const work = workMeanings(sheet, context, bare);
+  const guess = work.some(({ kind }) => kind === 'reading' || kind === 'finish') ? guessIn(sheet) : undefined;
+  if (guess !== undefined) return [{ kind: 'unread', why: 'guess', words: guess }];
   if (work.length > 0 && !hasMore(sheet, context)) return work;
   const parts = sections(sheet, context.pieces);
   const read = parts.map((part) => {
@@ -75,23 +81,30 @@ function sectionMeanings(sheet: Sheet, context: Context, bare: BareUnit, day: Du
   const intent =
     sheet.tokens.some((_, i) => PLAN_WORDS.includes(wordAt(sheet, i) ?? '')) || context.command === '/rows';
   const named = readPiece(sheet, context.pieces);
+  if (named !== undefined) claimStrangers(sheet, context);
   const piece = named ?? context.pieces.find((p) => p.id === context.subjectPiece);
   const choices = piece === undefined ? {} : readChoices(sheet, piece, named !== undefined);
   const gauge = readGauge(sheet, bare, named, context.swatchRows);
   if (gauge !== undefined && 'conflict' in gauge)
     return [{ kind: 'unread', why: 'contradiction', words: gauge.conflict }];
+  const guess = gauge === undefined ? undefined : guessIn(sheet);
+  if (guess !== undefined) return [{ kind: 'unread', why: 'guess', words: guess }];
+  const bareGauge = bareGaugeIn(sheet);
+  if (bareGauge !== undefined) return [{ kind: 'unread', why: 'bare_gauge', words: bareGauge }];
 
+  const names = readNames(sheet, context);
   // A piece that counts needles of its own has the first claim on them, and on the sizes beside them.
   const first =
     named !== undefined && gauge === undefined && takesNeedles(named) ? readSizes(sheet, named, bare) : undefined;
-  const on = readBench(sheet, context);
+  const on = withNeedles(sheet, names);
   const copies = readCopies(sheet, named);
   const measured = gauge?.records ?? onlyNeedles(on, context, intent || named !== undefined);
   const records = measured.map((one): Meaning => ({ kind: 'record_gauge', gauge: { ...one, on } }));
   const due = day && 'day' in day ? { day: day.day, said: day.said, event: day.event } : undefined;
   const found: Found = { sheet, context, bare, intent, on, copies, due, records };
 
-  if (piece === undefined) return [...records, ...withoutPiece(sheet, context, bare, intent, records.length > 0)];
+  if (piece === undefined || (named === undefined && isOfAnotherPiece(sheet, context)))
+    return [...records, ...withoutPiece(sheet, context, bare, intent, records.length > 0)];
   if (named === undefined && records.length > 0 && !intent) return records;
   const sizes = first ?? readSizes(sheet, piece, bare);
   if (sizes.tooMany) return [{ kind: 'unread', why: 'too_many_sizes', words: sizes.tooMany }];
@@ -156,8 +169,15 @@ const POINTING = ['it', 'them', 'these', 'those', 'this', 'that', 'same', 'inste
 
 /** True when a size stands among words that nobody knows and nothing points to the plan in hand: `scarf 60 in`. */
 const isElsewhere = (sheet: Sheet): boolean =>
-  sheet.tokens.some((token, i) => token.is === 'word' && isLeftOver(sheet, i) && !/\d/.test(token.word)) &&
-  !sheet.tokens.some((_, i) => POINTING.includes(wordAt(sheet, i) ?? ''));
+  sheet.tokens.some(
+    (token, i) => token.is === 'word' && isStrange(sheet, i) && (!/\d/.test(token.word) || isRows(sheet, i + 1)),
+  ) && !sheet.tokens.some((_, i) => POINTING.includes(wordAt(sheet, i) ?? ''));
+
+const isRows = (sheet: Sheet, i: number): boolean => COUNT_NOUNS[wordAt(sheet, i) ?? ''] === 'rows';
+
+/** True for a word that nobody knows, but for words of a yarn. */
+const isStrange = (sheet: Sheet, i: number): boolean =>
+  isLeftOver(sheet, i) && sheet.uses[i] !== NO_YARN && whichOf(sheet, i) === undefined;
 
 /** True when a piece has every size it needs. */
 const isComplete = (piece: Piece, values: Record<string, unknown>): boolean =>

@@ -16,6 +16,10 @@ export function editDistance(a: string, b: string): number {
   return at(a.length, b.length);
 }
 
+/** Four letters with another in one place are mostly a word of their own: a `flap` is not `flat`. */
+const isOtherWord = (word: string, trade: string): boolean =>
+  word.length === 4 && trade.length === 4 && [...word].filter((letter, i) => letter !== trade[i]).length === 1;
+
 /**
  * The one trade word that a mistyped word can stand for: same first letter, at least four letters, one edit away
  * (two from eight letters on), and no other candidate as near.
@@ -26,7 +30,7 @@ export function nearWord(word: string, tradeWords: readonly string[]): string | 
   const near = tradeWords
     .filter((trade) => trade[0] === word[0] && trade.length >= 4 && Math.abs(trade.length - word.length) <= most)
     .map((trade) => ({ trade, distance: editDistance(word, trade) }))
-    .filter(({ distance }) => distance <= most);
+    .filter(({ trade, distance }) => distance <= most && !isOtherWord(word, trade));
   const least = Math.min(...near.map(({ distance }) => distance));
   const best = near.filter(({ distance }) => distance === least);
   return best.length === 1 ? best[0]?.trade : undefined;

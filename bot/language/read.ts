@@ -10,7 +10,7 @@ import { pickOf } from './readers/picks.js';
 import { piecePlaces } from './readers/pieces.js';
 import { shortRequest } from './readers/short.js';
 import { dueOf, withRemarks } from './remarks.js';
-import { isLeftOut, isLeftOver, type Sheet, saidBetween, sheetOf } from './sheet.js';
+import { isLeftOut, isLeftOver, type Sheet, saidBetween, sheetOf, whichOf, whyOf } from './sheet.js';
 import { overWords, type Token, tokenized } from './token.js';
 
 export type Reading = { meanings: Meaning[]; trace: Trace };
@@ -92,9 +92,12 @@ function leftoverOf(sheet: Sheet): string[] {
   sheet.tokens.forEach((_, i) => {
     if (!isLeftOver(sheet, i)) return;
     const run = runs.at(-1);
-    const isRun = run?.[1] === i - 1 && [i - 1, i].every((k) => isLeftOut(sheet.uses[k]));
+    const isRun =
+      run?.[1] === i - 1 && [i - 1, i].every((k) => isLeftOut(sheet.uses[k]) && whyOf(sheet, k) === whyOf(sheet, i));
     if (run !== undefined && isRun) run[1] = i;
     else runs.push([i, i]);
   });
-  return runs.map(([from, to]) => saidBetween(sheet, from, to));
+  return runs.map(([from, to]) =>
+    [saidBetween(sheet, from, to), whichOf(sheet, from) ?? whyOf(sheet, from) ?? []].flat().join(': '),
+  );
 }

@@ -17,10 +17,26 @@ export const sheetOf = (text: string, tokens: readonly Token[]): Sheet => ({
 /** The use of a token that was understood and could not be used, or how such a use begins. */
 export const LEFT_OUT = 'left out';
 
+/** The same for a name that several have; these follow. */
+export const WHICH = `${LEFT_OUT}, which of `;
+
+const WHY = `${LEFT_OUT}, since `;
+
+/** The use of words that were understood and left out for a reason that is said. */
+export const leftOutFor = (why: string): string => WHY + why;
+
+/** The reason for which a word was left out, where it is said. */
+export const whyOf = (sheet: Sheet, index: number): string | undefined =>
+  sheet.uses[index]?.startsWith(WHY) ? sheet.uses[index].slice(WHY.length) : undefined;
+
 /** What the name of the piece in hand is used as. */
 export const WORK_PIECE = 'the piece in hand';
 
 export const isLeftOut = (use: string | undefined): boolean => use?.startsWith(LEFT_OUT) === true;
+
+/** The names that a word left out may stand for, in words: `grey medium or oat medium`. */
+export const whichOf = (sheet: Sheet, index: number): string | undefined =>
+  sheet.uses[index]?.startsWith(WHICH) ? sheet.uses[index].slice(WHICH.length) : undefined;
 
 /** Marks tokens as used, each once. */
 export function claim(sheet: Sheet, as: string, ...indexes: number[]): void {

@@ -20,6 +20,8 @@ const MARKS: [RegExp, (Token & { is: 'mark' })['mark']][] = [
   [/[:=]/uy, 'equals'],
 ];
 
+const POWER = /\d+(?:\.\d+)?e\+?\d{1,2}\b/iuy;
+
 /** Numbers that measure nothing, read as one word each, so that none is a size. */
 const NO_SIZE = new RegExp(
   [
@@ -29,7 +31,7 @@ const NO_SIZE = new RegExp(
     '\\d+:\\d\\d\\b',
     '\\d+\\s?/\\s?0+(?![\\d.])',
     '\\d+\\s?[ap]\\.?m\\b',
-    '\\d+[ -]in[ -](?:1|one)\\b(?!\\s*/|[.,]\\d|\\s*(?:["”″]|in\\b|inch|[cm]m\\b))',
+    '\\d+[ -]in[ -](?:1|one)\\b(?!\\s*/|\\s+\\d+\\s?/|[.,]\\d|\\s*(?:["”″]|in\\b|inch|[cm]m\\b))',
     `(?:(?:\\d+|${NUMBER_WORD})[ -]){0,5}(?:thousand|million)\\b`,
     `${ORDINAL}\\b`,
   ].join('|'),
@@ -42,7 +44,11 @@ export function tokenized(text: string): Token[] {
   let at = 0;
   while (at < text.length) {
     const token =
-      noSizeToken(text, at) ?? quantityToken(text, at, tokens.at(-1)) ?? markToken(text, at) ?? wordToken(text, at);
+      noSizeToken(text, at) ??
+      powerToken(text, at) ??
+      quantityToken(text, at, tokens.at(-1)) ??
+      markToken(text, at) ??
+      wordToken(text, at);
     if (token !== undefined) tokens.push(token);
     at = token?.end ?? at + 1;
   }
@@ -56,6 +62,16 @@ function noSizeToken(text: string, at: number): Token | undefined {
   return match === null
     ? undefined
     : { is: 'word', word: match[0].toLowerCase(), start: at, end: at + match[0].length };
+}
+
+/** `1e9`: a number that no count and no size of a piece comes to. */
+function powerToken(text: string, at: number): Token | undefined {
+  if (/[\p{L}\d.,]/u.test(text[at - 1] ?? '')) return undefined;
+  POWER.lastIndex = at;
+  const match = POWER.exec(text);
+  if (match === null) return undefined;
+  const [start, end, value] = [at, at + match[0].length, Number(match[0])];
+  return { is: 'quantity', quantity: { start, end, lo: value, hi: value, unit: undefined }, start, end };
 }
 
 /** A number right behind a times sign begins anew there: `wide x3`. */

@@ -138,7 +138,7 @@ them then there these they thing think this those though three through till time
 under until up us use used using usual usually very want wanted wants was way we week weeks well went were what whats when where which while who
 whole why will wish with within without wont work works would yes yet you your yours youre tube panel market monday tuesday wednesday thursday
 friday saturday sunday january february march april may june july august september october november december due ease easy loose looser wider
-narrower taller longer deeper shorter bigger larger smaller higher broader fewer tight tighter thick thin heavy light lace bulky fine hers his him her start started finish colour color colours colors
+narrower taller longer deeper shorter bigger larger smaller higher broader fewer tight tighter thick thin heavy light lace fine hers his him her start started finish colour color colours colors
 id ill im ive youd hows wanna pls plz thx ty cheers kindly hiya morning evening afternoon sorry yeah yep wondering wonder tried dont
 add adding lose skip skipping drop remove omit change changed changing swap rather prefer knitted knitting dried dry
 min max minimum maximum ish circa above up than lost track counts counters says shows reads weigh weighed unraveled frogged ripped pulled
@@ -194,6 +194,11 @@ const known = new Set([
   ...PLAN_WORDS,
   ...Object.values(aspects).flat(),
 ]);
+
+const everyday = new Set(EVERYDAY);
+
+/** True for a word of everyday speech, of whatever else it may be the name. */
+export const isEveryday = (word: string): boolean => everyday.has(word);
 
 /** True for a word that needs no explaining: everyday or of the trade. */
 export const isKnownWord = (word: string): boolean => known.has(word);

@@ -1,5 +1,5 @@
 import type { Made, Step } from '../piece.js';
-import { count, say, tail } from '../words.js';
+import { count, say, tail, type Words } from '../words.js';
 import { type Tail, WASTE_ROWS } from './knitting.js';
 import { GRAFT_WIDTHS, graftTailMm, LOOSE_TAIL_MM, mattressTailMm } from './tails.js';
 
@@ -26,8 +26,8 @@ export function seamTail(seamMm: number): Tail {
 /** A tail only to be woven in. */
 export const looseTail: Tail = { lengthMm: LOOSE_TAIL_MM, say: say`a tail of ${tail(LOOSE_TAIL_MM)}` };
 
-/** A tube grafted end to end into a ring. Grafting makes one more row. */
-export function ringGraftSteps(made: Fabric): Step[] {
+/** A tube grafted end to end into a ring, with half a twist if wanted. Grafting makes one more row. */
+export function ringGraftSteps(made: Fabric, { halfTwist = false } = {}): Step[] {
   const { needles, rows } = made;
   const pairs = needles ?? 0;
   const howMany = needles === undefined ? say`every pair of stitches` : say`${count(needles, 'pair')} of stitches`;
@@ -36,7 +36,7 @@ export function ringGraftSteps(made: Fabric): Step[] {
       id: 'turn_for_graft',
       driver: 'turn_for_graft',
       count: 1,
-      say: say`Turn the side you graft from outside and draw the tube straight. Lay the ends together, needle 1 to needle 1; the two contrast threads must run without a twist.`,
+      say: say`Turn the side you graft from outside and draw the tube straight. ${endsTogether(needles, halfTwist)}`,
     },
     {
       id: 'graft',
@@ -51,6 +51,14 @@ export function ringGraftSteps(made: Fabric): Step[] {
       say: say`Take out both strips of waste yarn (${2 * WASTE_ROWS} rows), weave in the ends inside, graft the last ${LAST_PAIRS} pairs and fasten.`,
     },
   ];
+}
+
+function endsTogether(needles: number | undefined, halfTwist: boolean): Words {
+  if (!halfTwist)
+    return say`Lay the ends together, needle 1 to needle 1; the two contrast threads must run without a twist.`;
+  const half =
+    needles === undefined ? say`half of the stitches` : say`${count(Math.floor(needles / 2), 'stitch', 'stitches')}`;
+  return say`Turn one end half round, so that the ends meet ${half} off and each contrast thread runs on into the other.`;
 }
 
 /** The tail that will shut one end flat, or its length in widths of the fabric. */
@@ -100,15 +108,15 @@ export function foldSeamSteps(rowsInPiece: number): Step[] {
   ];
 }
 
-/** Live loops cast off at both ends, the waste taken out. */
-export function castOffSteps(needles: number | undefined): Step[] {
+/** Live loops cast off at both ends, or at the one named, the waste taken out. */
+export function castOffSteps(needles: number | undefined, only?: string): Step[] {
   const what = needles === undefined ? say`every stitch` : say`${count(needles, 'stitch', 'stitches')}`;
   return [
     {
       id: 'cast_off',
       driver: 'cast_off',
-      count: 2 * (needles ?? 0),
-      say: say`Cast off ${what} at each end, drawing each loop loosely through the one before it, and take out the waste yarn.`,
+      count: (only === undefined ? 2 : 1) * (needles ?? 0),
+      say: say`Cast off ${what} at ${only ?? 'each end'}, drawing each loop loosely through the one before it, and take out the waste yarn.`,
     },
   ];
 }

@@ -140,3 +140,7 @@ export function tidySteps(ends: number, measured: string, threads = false): Step
     },
   ];
 }
+
+/** The steps of one part done for each of `parts` knitted alike, so that yarn and counts are for them all. */
+export const repeated = (steps: readonly Step[], parts: number): Step[] =>
+  steps.map((step) => ({ ...step, times: (step.times ?? 1) * parts }));

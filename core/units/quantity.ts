@@ -32,9 +32,12 @@ const UNIT = new RegExp(
   'iuy',
 );
 // "20 in 4 in", "2 in 1", "11 in the medium yarn": an `in` with an object of its own is no inch, unless that object
-// is a count of its own, as in "22 in 46 needles".
+// is a count or a size of its own, as in "22 in 46 needles", "22 in 6 3/4 flat".
 const IN_WITH_OBJECT = /^\s+(?:(?:the|my|this|that|total|all|each|white|black)\b|[\d.½¼¾⅛⅜⅝⅞])/iu;
 const COUNT_NEXT = /^\s+[\d.,/ ]+\s*-?\s*(?:needles?|ndls?|rows?|rnds?|rounds?|sts?|stitches)\b/iu;
+const FRACTION_NEXT = /^\s+(?:\d+(?:\s+|-)\d+\s?[/⁄]\s?\d|\d*\s?[½¼¾⅓⅔⅛⅜⅝⅞])/u;
+const SIZE_NEXT =
+  /^\s+\d+(?:[.,]\d+)?\s*(?:["”″]|in\b|inch(?:es)?\b|[cm]m\b)?\s*(?:flat|folded|wide|across|broad|long|tall|high|deep|around|round)\b/iu;
 
 const TO = /\s*(?:-|–|—|\bto\b|\bthrough\b)\s*/iuy;
 const PLUS_MINUS = /\s*,?\s*(?:±|\+\s?\/?\s?-|plus or minus|give or take)\s*/iuy;
@@ -84,7 +87,8 @@ function unitAt(text: string, at: number): { unit: Quantity['unit']; end: number
   const index = UNIT_WORDS.findIndex((_, i) => match.groups?.[`u${i}`] !== undefined);
   const unit = UNIT_WORDS[index]?.[0];
   const rest = text.slice(end);
-  const preposition = /in$/i.test(match[0]) && IN_WITH_OBJECT.test(rest) && !COUNT_NEXT.test(rest);
+  const stands = [COUNT_NEXT, FRACTION_NEXT, SIZE_NEXT].some((next) => next.test(rest));
+  const preposition = /in$/i.test(match[0]) && IN_WITH_OBJECT.test(rest) && !stands;
   return preposition ? undefined : { unit, end };
 }
 

@@ -25,6 +25,9 @@ export const MEDIUM = [tube('first', 110, 558.8, { stitches: read(23, 171.45) })
 /** A fabric of exactly 7.5 by 5 mm. */
 export const EVEN = [tube('even', 100, 500, { stitches: read(24, 180) })];
 
+/** A bulky fabric of 9.5 by 6.5 mm. */
+export const BULKY = [tube('bulky', 100, 650, { stitches: read(24, 228) })];
+
 /** What was read of each swatch along its rows. */
 export const rowsIn = (measurements: readonly Measurement[]): Swatch[] => swatches(bySwatch(measurements), 'rows');
 

@@ -73,7 +73,7 @@ const NO_SIZES: readonly [text: string, meaning: string, given?: Partial<Context
   ['my phone number is 123456', 'unread nothing "phone number"', POUCH],
   ['make it half as wide', 'unread nothing "half"', POUCH],
   ['scarf 60 in long', 'unread nothing "scarf"', POUCH],
-  ['cowl 24 in round', 'unread nothing "cowl"', POUCH],
+  ['poncho 24 in round', 'unread nothing "poncho"', POUCH],
   ['6 3/4 flat with 46', 'record flat=171.45', POUCH],
   ['how long is 100 rows', 'unread nothing "100 rows"', POUCH],
   ['110 rows', 'record rows=110/?', POUCH],
@@ -90,6 +90,11 @@ const NO_SIZES: readonly [text: string, meaning: string, given?: Partial<Context
   ['ポーチ 11 cm', 'unread nothing "ポーチ 11 cm"'],
   ['حقيبة ١١', 'unread nothing "حقيبة"'],
   ['pouch 11 см wide', 'unread words "11 см"'],
+  ['on the 46.5', 'unread nothing "on the 46.5"', POUCH],
+  ['on the 0', 'unread nothing "on the 0"', POUCH],
+  ['pouch 11 in wide on the 46.5', 'plan pouch width=279.4'],
+  ['10 million rows in 12 in', 'unread nothing "10 million"', POUCH],
+  ['pouch with a flap 11 in wide', 'plan pouch width=279.4'],
   ['<!channel>', 'unread nothing "channel"'],
 ];
 
@@ -101,6 +106,25 @@ describe('a number that is no size is not read as one', () => {
   test('what is left out of a plan is told, word for word', () => {
     expect(read('pouch 11 in wide for $25, row 79, zzyzx', PLAIN).trace.leftover).toEqual(['$25', '79', 'zzyzx']);
   });
+
+  test.each<[string, string, Partial<Context>?]>([
+    ['pouch with a flap', 'flap'],
+    ['pouch 11 in wide, no rings no zip', 'no zip'],
+    ['pouch 11 in wide on the 46.5', 'on the 46.5'],
+    ['pouch 11 in wide and poncho for a 22 in head', 'poncho for a 22 in head'],
+    ['pouch 11 in wide with a 2 in flange', '2 in flange'],
+    ['tube 22 in long cast off one end', 'cast off one end'],
+    ['tube 22 in long grafted at both ends', 'grafted at both ends'],
+    ['62 rows 28 cm, heavy', 'heavy'],
+    ['12 wide, light', 'light', POUCH],
+    [
+      '60 rows in 12 in, medium yarn',
+      'medium yarn: grey medium or oat medium',
+      { yarns: ['grey medium', 'oat medium'] },
+    ],
+  ])('of "%s" it is "%s"', (text, left, given = {}) => {
+    expect(read(text, { ...PLAIN, ...given }).trace.leftover).toEqual([left]);
+  });
 });
 
 /** Ordinary words, each one or two slips away from a word of the trade. */
@@ -109,7 +133,7 @@ const ORDINARY =
 poach pooch porch couch touch coach punch pinch tuba tune tubs tale talk tally toil tell till held hell heap hemp helm
 seal seat sear seem scam slam steam yard yawn gauze gouge grift graph switch swath tested rusted rented handing wished washer
 folder needless needled noodles inched itches stretches sketches switches lengthy lengthen bread breath brood lone lung
-deer deed dept zaps closer closet clothes crutch church weight eight night hind machined wasted taste paste undone unto`.split(
+deer deed dept zaps flap flay slat closer closet clothes crutch church weight eight night hind machined wasted taste paste undone unto`.split(
     /\s+/,
   );
 

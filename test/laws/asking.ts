@@ -107,13 +107,29 @@ export const input: fc.Arbitrary<PlanInput> = fc.constantFrom(...pieces).chain((
   }),
 );
 
-/** A piece asked for with the least that it needs: `windowed` gives the window of the dimension that rows solve. */
+/** The size of a piece that rows solve, as it is asked for: a window that it needs, else the first that it takes. */
+export function solvedAsk(piece: Piece) {
+  const isWindow = (id: string): boolean => piece.asks[id]?.is === 'window';
+  const id = piece.needs[0]?.find(isWindow) ?? Object.keys(piece.asks).find(isWindow) ?? '';
+  const ask = piece.asks[id];
+  if (ask?.is !== 'window') throw new Error(`${piece.id} takes no size`);
+  return { id, minMm: ask.minMm, maxMm: ask.maxMm };
+}
+
+/** A size of a piece that rows do not solve: 200 mm, or what is in its range and mostly suits the others. */
+const besides = (ask: Ask | undefined): Given =>
+  mm(ask !== undefined && 'minMm' in ask ? Math.max(ask.minMm, Math.min(200, 2 * ask.minMm)) : 200);
+
+/**
+ * A piece asked for with the least that it needs, before a machine is known that could be too small for it: `window` is
+ * that of the dimension that rows solve.
+ */
 export function plainlyAsked(piece: Piece, window: { loMm: number; hiMm: number }): Outcome<Plan> {
-  const values: Values = {};
-  for (const [id = ''] of piece.needs) {
-    values[id] = Object.keys(values).length === 0 ? between(window.loMm, window.hiMm) : mm(200);
-  }
-  return plan({ piece, values, needles: 46, measurements: MEDIUM, pieces: 1 });
+  const solved = solvedAsk(piece).id;
+  const others = piece.needs.filter((group) => !group.includes(solved));
+  const needed = others.map(([id = '']): [string, Given] => [id, besides(piece.asks[id])]);
+  const values: Values = { ...Object.fromEntries(needed), [solved]: between(window.loMm, window.hiMm) };
+  return plan({ piece, values, needles: undefined, measurements: MEDIUM, pieces: 1 });
 }
 
 /** Every number anywhere in a value, with the path it was found at. */

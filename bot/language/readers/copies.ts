@@ -1,7 +1,7 @@
 import type { Piece } from '../../../core/index.js';
-import { claim, freeQuantities, markAt, quantityAtIndex, type Sheet, said, wordAt } from '../sheet.js';
+import { claim, freeQuantities, LEFT_OUT, markAt, quantityAtIndex, type Sheet, said, wordAt } from '../sheet.js';
 import { COUNT_NOUNS, isKnownWord } from '../vocabulary.js';
-import { fieldOf } from './fields.js';
+import { fieldOf, isPair } from './fields.js';
 
 const MOST_COPIES = 500;
 
@@ -10,6 +10,8 @@ const MOST_COPIES = 500;
  * said. A number right before one piece (`an 11 pouch`) is its size, unless another number is there to be that.
  */
 export function readCopies(sheet: Sheet, piece: Piece | undefined): number | undefined {
+  const pairs = piece === undefined ? undefined : pairsOf(sheet, piece);
+  if (pairs !== undefined) return pairs;
   for (const index of freeQuantities(sheet)) {
     const count = copiesAt(sheet, index);
     if (count === undefined) continue;
@@ -22,6 +24,20 @@ export function readCopies(sheet: Sheet, piece: Piece | undefined): number | und
   }
   return undefined;
 }
+
+/** `a pair of tubes`, `two pairs of tubes`: two each, unless the piece is a pair by itself. */
+function pairsOf(sheet: Sheet, piece: Piece): number | undefined {
+  const at = sheet.tokens.findIndex((_, i) => ['pair', 'pairs'].includes(wordAt(sheet, i) ?? ''));
+  const isNamed = wordAt(sheet, at + 1) === 'of' && [2, 3, 4].some((k) => isWordOf(sheet, at + k, piece));
+  if (at < 0 || !isNamed) return undefined;
+  const pairs = copiesAt(sheet, at - 1);
+  const copies = (pairs ?? 1) * (isPair(piece) ? 1 : 2);
+  const isTooMany = copies > MOST_COPIES;
+  claim(sheet, isTooMany ? LEFT_OUT : 'how many', ...(pairs === undefined ? [] : [at - 1]), at, at + 1);
+  return isTooMany ? undefined : copies;
+}
+
+const isWordOf = (sheet: Sheet, i: number, piece: Piece): boolean => piece.words.includes(wordAt(sheet, i) ?? '');
 
 function copiesAt(sheet: Sheet, index: number): number | undefined {
   const quantity = quantityAtIndex(sheet, index);
@@ -37,7 +53,7 @@ function piecesAfter(sheet: Sheet, index: number, count: number, piece: Piece): 
   const words: number[] = [];
   for (let i = index + 1; i <= index + 5; i++) {
     const word = wordAt(sheet, i);
-    if (word !== undefined && piece.words.includes(word)) {
+    if (isWordOf(sheet, i, piece)) {
       const isOne = count === 1 || next === 'x' || (i === index + 1 && freeQuantities(sheet).length > 1);
       return isOne || /s$/i.test(said(sheet, i)) ? words : undefined;
     }

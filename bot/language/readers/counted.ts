@@ -2,6 +2,7 @@ import type { Piece } from '../../../core/index.js';
 import {
   claim,
   freeQuantities,
+  indexesBetween,
   isFree,
   LEFT_OUT,
   markAt,
@@ -32,13 +33,23 @@ export function claimCounted(sheet: Sheet, piece: Piece): void {
     const told = isPast(sheet, i) || (bare && /^(?:an? )?(?:half|quarter)/i.test(said(sheet, i)));
     const theirSize = several && wordAt(sheet, i + 2) === 'of' && quantityAtIndex(sheet, i + 3) !== undefined;
     const isDifference = markAt(sheet, i - 1) === 'by' && MORE_WORDS.includes(wordAt(sheet, i - 2) ?? '');
-    if (isAdded(sheet, i)) claim(sheet, LEFT_OUT, i - 1, i);
+    if (!counted && field === undefined && isOnNoMachine(sheet, i))
+      claim(sheet, LEFT_OUT, ...indexesBetween(wordAt(sheet, i - 1) === 'on' ? i - 1 : i - 2, i));
+    else if (isAdded(sheet, i)) claim(sheet, LEFT_OUT, i - 1, i);
     else if (isFormer(sheet, i)) claim(sheet, 'what it was', i);
     else if (theirSize) claim(sheet, countedAs(quantity?.lo), i);
     else if (counted || more || several) claim(sheet, LEFT_OUT, i, i + 1);
     else if (numbered || told || isDifference) claim(sheet, LEFT_OUT, i);
     else if (bare && MONTHS.includes(before)) claim(sheet, LEFT_OUT, i - 1, i);
   }
+}
+
+/** `on the 46.5`, `on the 0`: what cannot be a machine is no size either. */
+function isOnNoMachine(sheet: Sheet, i: number): boolean {
+  const quantity = quantityAtIndex(sheet, i);
+  const isOn = wordAt(sheet, ['the', 'my'].includes(wordAt(sheet, i - 1) ?? '') ? i - 2 : i - 1) === 'on';
+  const isMachine = Number.isInteger(quantity?.lo) && (quantity?.lo ?? 0) > 0;
+  return isOn && quantity?.unit === undefined && !isMachine;
 }
 
 /** `+2`: the sign right before its number is no `and`. */

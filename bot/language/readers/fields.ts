@@ -15,6 +15,10 @@ export const NO_FIELD = '';
 
 const SIDES = new Set<string>([...Object.values(aspects).flat(), 'diameter', 'radius']);
 const ROUND = new Set<string>(aspects.round);
+const OF_ANY = new Set<string>([...aspects.wide, ...aspects.tall, ...aspects.long, ...aspects.round]);
+
+/** True for a word that names a side of any piece. */
+export const isSideOfAny = (word: string): boolean => OF_ANY.has(LETTERS[word] ?? word);
 
 /** What a word makes of the number beside it: the ask it names, or a side that the piece does not have. */
 export function sideOf(piece: Piece, word: string): { id: string; isRound: boolean } | undefined {
@@ -29,10 +33,16 @@ export function sideOf(piece: Piece, word: string): { id: string; isRound: boole
  * layout makes that side. Undefined for a piece that goes round nothing.
  */
 function halfRoundOf(piece: Piece): string | undefined {
+  return layoutOf(piece)?.dimensions.find(({ id, share }) => share === 1 / 2 && id in piece.asks)?.id;
+}
+
+/** True for a piece that is two by itself. */
+export const isPair = (piece: Piece): boolean => layoutOf(piece)?.parts === 2;
+
+function layoutOf(piece: Piece) {
   const asked = Object.fromEntries(Object.entries(piece.asks).map(([id, ask]) => [id, anyOf(ask)]));
   const layouts = piece.layouts(asked, { needles: undefined, stitchMm: { round: undefined, flat: undefined } });
-  const sides = layouts.ok ? (layouts.value[0]?.dimensions ?? []) : [];
-  return sides.find(({ id, share }) => share === 1 / 2 && id in piece.asks)?.id;
+  return layouts.ok ? layouts.value[0] : undefined;
 }
 
 function anyOf(ask: Ask) {

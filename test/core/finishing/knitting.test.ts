@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { bodySteps, endSteps, startSteps, tidySteps } from '../../../core/finishing/knitting.js';
+import { bodySteps, endSteps, repeated, startSteps, tidySteps } from '../../../core/finishing/knitting.js';
 import { printed } from '../../../core/units/print.js';
 import { say } from '../../../core/words.js';
 
@@ -68,5 +68,14 @@ test('a piece ends with its ends woven in, its tools counted and its size taken'
   expect(tidySteps(6, 'width').map((s) => [s.driver, s.count])).toEqual([
     ['weave_in', 6],
     ['check', 1],
+  ]);
+});
+
+test('the steps of a part repeated count for all the parts, also where they were repeated before', () => {
+  const [once] = tidySteps(2, 'length');
+  if (once === undefined) throw new Error('no steps');
+  expect(repeated([once, { ...once, times: 3 }], 2).map((s) => [s.count, s.times])).toEqual([
+    [2, 2],
+    [2, 6],
   ]);
 });

@@ -1,4 +1,10 @@
-import { GREY, NO_YARN, POUCH, type Rows, type Themes, TWO_MACHINES } from './row.js';
+import type { Context } from '../../../bot/language/context.js';
+import { asking, GREY, NO_YARN, POUCH, type Rows, type Themes, TWO_MACHINES } from './row.js';
+
+const OAT: Partial<Context> = { yarns: ['oat medium'] };
+const MEDIUMS: Partial<Context> = { yarns: ['grey medium', 'oat medium'] };
+const SWATCH = 'record rows=60/270 flat=145 needles=40';
+const OTHER_YARN = 'record rows=120/566 machine=52 needles=52 yarn=grey medium';
 
 const BENCHES: Rows = [
   ['pouch 11 in wide on the 48', 'plan pouch width=279.4 machine=48 needles=48'],
@@ -30,6 +36,26 @@ const YARNS: Rows = [
   ['pouch 11 in wide in grey', 'plan pouch width=279.4', { yarns: ['grey dk', 'grey medium'] }],
   ['pouch 11 in wide in blue', 'plan pouch width=279.4'],
   ['medium pouch 11 in wide', 'plan pouch width=279.4'],
+  ['40 needles 60 rows 27 cm long 14.5 flat, oat medium', `${SWATCH} yarn=oat medium`],
+  ['40 needles 60 rows 27 cm long 14.5 flat, oat medium', `${SWATCH} yarn=oat medium`, NO_YARN],
+  ['oat medium, 40 needles 60 rows 27 cm long 14.5 flat', `${SWATCH} yarn=oat medium`, NO_YARN],
+  ['60 rows 12 in oat medium', 'record rows=60/304.8 yarn=oat medium', { yarns: ['medium'] }],
+  ['in the oat', 'change yarn=oat medium', { ...POUCH, ...MEDIUMS }],
+  ['in medium oat', 'change yarn=oat medium', { ...POUCH, ...MEDIUMS }],
+  [
+    '40 needles 60 rows 27 cm long 14.5 flat, grey wool on the 40',
+    'record rows=60/270 flat=145 machine=40 needles=40 yarn=grey wool',
+    NO_YARN,
+  ],
+  ['120 rows in 56.6 cm, on the 52, grey medium', OTHER_YARN, { ...asking('gauge', 'pouch'), ...OAT }],
+  ['62 rows 28 cm, bulky', 'record rows=62/280 yarn=bulky'],
+  ['62 rows 28 cm, heavy', 'record rows=62/280'],
+  ['pouch 11 in wide, medium', 'plan pouch width=279.4'],
+  ['12 wide, light', 'change width=304.8', POUCH],
+  ['medium yarn', 'unread which_yarn "medium: grey medium or oat medium"', { ...POUCH, ...MEDIUMS }],
+  ['in the medium', 'unread which_yarn "medium: grey medium or oat medium"', { ...POUCH, ...MEDIUMS }],
+  ['60 rows in 12 in, medium yarn', 'record rows=60/304.8', MEDIUMS],
+  ['panel 12 in long on the 48', 'plan flat-panel length=304.8 machine=48 needles=48'],
   ['in the grey', 'change yarn=grey medium', POUCH],
   ['what about the oat', 'change yarn=oat', POUCH],
 ];

@@ -1,4 +1,4 @@
-import { CM, NO_UNIT, type Rows, type Themes } from './row.js';
+import { CM, IN_HAND, NO_UNIT, POUCH, type Rows, type Themes } from './row.js';
 
 const GAUGES: Rows = [
   ['5 rows to the inch', 'record rows=20/101.6 counted'],
@@ -64,6 +64,31 @@ const GAUGES: Rows = [
   ['machine: 46 needles. 110 rows = 22 in. flat = 6 3/4', 'record rows=110/558.8 flat=171.45 needles=46'],
   ['knitted 110 rows and it is 22 inches long and 6 and three quarters wide flat', 'record rows=110/558.8 flat=171.45'],
   ['60 rows in 12 1/4 after washing', 'record rows=60/311.15 washed'],
+  ['46 needles 110 rows in 22 in 6 3/4 flat', 'record rows=110/558.8 flat=171.45 needles=46', CM],
+  ['46 needles 110 rows in 22 in 1 1/2 flat', 'record rows=110/558.8 flat=38.1 needles=46', CM],
+  ['1e9 rows in 12 in', 'record rows=1000000000/304.8', POUCH],
+  ['gauge: 110 rows in 22 in', 'record rows=110/558.8', POUCH],
+];
+
+const GUESSES: Rows = [
+  ['about 60 rows in 12 in I think', 'unread guess "about 60 rows in 12 in I think"'],
+  ['60 rows in 12 in, I guess.', 'unread guess "60 rows in 12 in, I guess"'],
+  ['about 60 rows in 12 in', 'unread guess "about 60 rows in 12 in"'],
+  ['110 rows in 22 in, 46 needles I think', 'unread guess "110 rows in 22 in, 46 needles I think"'],
+  ['probably 60 rows in 12 in', 'unread guess "probably 60 rows in 12 in"'],
+  ['60 rows in 12 in. pouch maybe 11 in wide', 'record rows=60/304.8; plan pouch width=279.4'],
+  ['60 rows in 12 in, I think I want a pouch 11 in wide', 'record rows=60/304.8; plan pouch width=279.4'],
+  ['60 rows in about 12 in', 'record rows=60/304.8'],
+  ['row 60, 12 1/4 in I think', 'unread guess "row 60, 12 1/4 in I think"', IN_HAND],
+  ['tube about 11 in wide I think', 'plan plain-tube width=279.4'],
+];
+
+const BARE: Rows = [
+  ['gauge 5', 'unread bare_gauge "gauge 5"'],
+  ['gauge 5', 'unread bare_gauge "gauge 5"', POUCH],
+  ['my gauge is 5 to the inch', 'unread bare_gauge "gauge is 5"', POUCH],
+  ['gauge 6, the 60, grey medium', 'unread bare_gauge "gauge 6"', POUCH],
+  ['gauge 5 rows to the inch', 'record rows=20/101.6 counted', POUCH],
 ];
 
 const STATES: Rows = [
@@ -115,4 +140,6 @@ export const GAUGES_THEMES: Themes = [
   ['something measured', GAUGES],
   ['one object in several states', STATES],
   ['a gauge and a plan in one message', BOTH],
+  ['a guess', GUESSES],
+  ['a gauge of one number', BARE],
 ];

@@ -1,4 +1,18 @@
-import { asking, NOVEMBER, type Rows, type Themes } from './row.js';
+import type { Context } from '../../../bot/language/context.js';
+import { type Piece, pieces } from '../../../core/index.js';
+import { asking, NOVEMBER, POUCH, type Rows, type Themes, TUBE } from './row.js';
+
+/** Every kind as if it were knitted two at a time. */
+const TWINS: Partial<Context> = { pieces: pieces.map((piece) => ({ ...piece, layouts: twice(piece) })) };
+
+function twice({ layouts }: Piece): Piece['layouts'] {
+  return (...given) => {
+    const found = layouts(...given);
+    return found.ok ? { ...found, value: found.value.map((layout) => ({ ...layout, parts: 2 })) } : found;
+  };
+}
+
+const A_ZIP = 'I have a 9 inch zipper, what width should I knit?';
 
 const CLOSURES: Rows = [
   ['pouch for a 9 in zip', 'plan pouch closure=228.6'],
@@ -30,6 +44,11 @@ const COPIES: Rows = [
   ['pouch 11 in wide x3', 'plan pouch width=279.4 x3'],
   ['pouch 11 in wide, two of them', 'plan pouch width=279.4 x2'],
   ['need 3 pouches 11x7', 'plan pouch width=279.4 height=177.8 x3'],
+  ['a pair of tubes 12 in long', 'plan plain-tube length=304.8 x2'],
+  ['two pairs of tubes 12 in long', 'plan plain-tube length=304.8 x4'],
+  ['400 pairs of tubes 12 in long', 'plan plain-tube length=304.8'],
+  ['a pair of tubes 12 in long', 'plan plain-tube length=304.8', TWINS],
+  ['two pairs of tubes 12 in long', 'plan plain-tube length=304.8 x2', TWINS],
   ['how many needles for a pouch 8 in tall', 'plan pouch height=203.2 first=needles'],
   ['how much yarn for 4 pouches 11 in wide', 'plan pouch width=279.4 x4 first=yarn'],
 ];
@@ -90,6 +109,32 @@ const SEVERAL: Rows = [
   ],
 ];
 
+const STRANGERS: Rows = [
+  ['pouch 11 in wide and poncho for a 22 in head', 'plan pouch width=279.4'],
+  ['pouch and poncho 60 in long', 'plan pouch'],
+  ['pouch 11 in wide, poncho 60 in long on the 48', 'plan pouch width=279.4 machine=48 needles=48'],
+  ['poncho 60 in long and a pouch 11 in wide', 'plan pouch width=279.4'],
+  ['pouch 11 in wide and a 60 in poncho', 'plan pouch width=279.4'],
+  ['pouch 11 in wide with a 2 in flange', 'plan pouch width=279.4'],
+  ["Susan's 11 in pouch", 'plan pouch width=279.4'],
+  ['pouch for Anna, 11 in wide', 'plan pouch width=279.4'],
+];
+
+const ENDS: Rows = [
+  ['tube 22 in long shut at one end', 'plan plain-tube ends=one_shut length=558.8'],
+  ['tube 22 in long, one end shut', 'plan plain-tube ends=one_shut length=558.8'],
+  ['tube 22 in long cast off one end', 'plan plain-tube length=558.8'],
+  ['tube 22 in long, one end cast off', 'plan plain-tube length=558.8'],
+  ['tube 22 in long grafted at both ends', 'plan plain-tube length=558.8'],
+];
+
+const OTHER_ZIPS: Rows = [
+  [A_ZIP, 'plan ? "I have a 9 inch zipper , what width should I knit ?"', asking('length', 'flat-panel')],
+  [A_ZIP, 'plan ? "I have a 9 inch zipper , what width should I knit ?"', TUBE],
+  ['9 in zipper', 'unread nothing "9 in"', asking('length', 'flat-panel')],
+  [A_ZIP, 'change closure=228.6', POUCH],
+];
+
 const NOISE: Rows = [
   ['how many rows for an 11 inch pouch?', 'plan pouch width=279.4'],
   ['how many rows do I need for a purse that is 11 inches wide and 6 3/4 tall', 'plan pouch width=279.4 height=171.45'],
@@ -105,5 +150,8 @@ export const PIECES_THEMES: Themes = [
   ['closures and rings', CLOSURES],
   ['how many', COPIES],
   ['several pieces in one message', SEVERAL],
+  ['a piece that is not known, beside one that is', STRANGERS],
+  ['one end of two', ENDS],
+  ['a thing that the piece in hand does not take', OTHER_ZIPS],
   ['a request among other words', NOISE],
 ];

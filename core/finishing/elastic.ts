@@ -1,0 +1,24 @@
+import type { Notion, Step } from '../piece.js';
+import { count, length, say, tail } from '../words.js';
+
+/** Elastic to the girth it holds, and its overlap. Common practice, no source. */
+const ELASTIC_SHARE = 0.9;
+const OVERLAP_MM = 20;
+
+/** Elastic that holds an edge on a body this far round, cut length in mm: nine tenths of it and an overlap. */
+export const elasticMm = (bodyGirthMm: number): number => ELASTIC_SHARE * bodyGirthMm + OVERLAP_MM;
+
+/** Elastic to have at hand. */
+export const elasticNotion = (cutMm: number, pieces = 1): Notion => ({
+  id: 'elastic',
+  count: pieces,
+  say: pieces === 1 ? say`elastic, ${tail(cutMm)}` : say`${count(pieces, 'length')} of elastic, ${tail(cutMm)} each`,
+});
+
+/** Elastic threaded into an edge. */
+export const elasticStep = (edge: string): Step => ({
+  id: 'elastic',
+  driver: 'elastic',
+  count: 1,
+  say: say`Thread the elastic in and out round ${edge}, overlap its ends by ${length(OVERLAP_MM)} and sew them together.`,
+});

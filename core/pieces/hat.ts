@@ -1,0 +1,190 @@
+import { aspects } from '../aspects.js';
+import { elasticMm, elasticNotion, elasticStep } from '../finishing/elastic.js';
+import { gatherFoldStep, gatherSteps, gatherTail } from '../finishing/gathering.js';
+import { graftTail, looseTail, ringGraftSteps } from '../finishing/joining.js';
+import { bodySteps, endSteps, startSteps, type Tail, tidySteps, WASTE_ROWS } from '../finishing/knitting.js';
+import { rectangle } from '../finishing/outline.js';
+import { pompomStep } from '../finishing/pompom.js';
+import { type Asked, type Dimension, type Fabric, type Layout, type Made, piece, type Step } from '../piece.js';
+import { done, type Offer, type Outcome, refused } from '../problems.js';
+import { HEAD_ASK } from '../sizing/heads.js';
+import {
+  BRIM_ASK,
+  brimProblems,
+  DEPTH_ASK,
+  depthWindow,
+  ELASTIC_ASK,
+  fitAssumed,
+  forThatHead,
+  girthFitting,
+  TOP_ASK,
+} from '../sizing/headwear.js';
+import { count, length, range, say, tail, type Words } from '../words.js';
+
+/** Ends left to weave in: of the crown and of the brim. Common practice. */
+const ENDS = 2;
+/** Sideways, rows make the girth: 5 to 15 % less round than the head. Common practice. */
+const SIDEWAYS = { lo: 0.85, hi: 0.95 };
+
+const asks = {
+  head: { ...HEAD_ASK, words: [...aspects.head, ...aspects.round] },
+  depth: DEPTH_ASK,
+  brim: BRIM_ASK,
+  lay: {
+    is: 'choice',
+    label: 'Lay',
+    words: ['lay'],
+    options: [
+      { id: 'upright', label: 'upright, needles make the girth', words: ['upright'] },
+      { id: 'sideways', label: 'sideways, rows make the girth', words: ['sideways'] },
+    ],
+    default: 'upright',
+  },
+  top: TOP_ASK,
+  elastic: ELASTIC_ASK,
+} as const;
+type HatAsked = Asked<typeof asks>;
+type HatMade = Made<typeof asks>;
+
+const isSideways = ({ lay }: HatAsked): boolean => lay === 'sideways';
+
+/** The turn-up: sideways only one that was asked for, since there the needles make the depth. */
+const brimOf = (asked: HatAsked): number => (isSideways(asked) && asked.brim === BRIM_ASK.defaultMm ? 0 : asked.brim);
+
+const GIRTH = { id: 'girth', figure: 'girthMm', label: 'Girth', adjective: 'round' } as const;
+const DEPTH = { id: 'depth', figure: 'heightMm', label: 'Depth', adjective: 'deep' } as const;
+
+function layouts(asked: HatAsked, fabric: Fabric): Outcome<readonly Layout[]> {
+  const dimensions = isSideways(asked) ? sideways(asked, fabric) : upright(asked, fabric);
+  return dimensions.ok ? done([{ id: asked.lay, form: 'round', parts: 1, dimensions: dimensions.value }]) : dimensions;
+}
+
+function upright(asked: HatAsked, { needles, stitchMm }: Fabric): Outcome<Dimension[]> {
+  const girthMm = needles && stitchMm.round && needles * stitchMm.round;
+  const window = depthWindow(asked);
+  const instead: Offer = {
+    label: say`knitted sideways, where rows make the girth and needles the depth`,
+    edit: { lay: { is: 'choice', id: 'sideways' }, depth: null, brim: null },
+  };
+  const others = girthMm === undefined ? [] : forThatHead(girthMm, 0, HEAD_ASK);
+  const girth = girthFitting(asked.head, girthMm, needles, [instead, ...others]);
+  if (!girth.ok) return girth;
+  const brims = brimProblems(asked, (window.loMm + window.hiMm) / 2);
+  if (brims.length > 0) return refused(...brims);
+  return done([
+    { ...DEPTH, axis: 'rows', share: 1, extra: 0, fixedMm: 0 - asked.brim, window },
+    { ...GIRTH, axis: 'needles', share: 1, extra: 0, fixedMm: 0, window: girth.value },
+  ]);
+}
+
+/** A ring with one fold drawn together at the crown. */
+function sideways(asked: HatAsked, { needles, stitchMm }: Fabric): Outcome<Dimension[]> {
+  const { head = 0, depth } = asked;
+  const brim = brimOf(asked);
+  const tubeMm = needles && stitchMm.round && (needles * stitchMm.round) / 2;
+  const brims = tubeMm === undefined ? [] : brimProblems({ brim }, (2 / 3) * tubeMm);
+  if (brims.length > 0) return refused(...brims);
+  const window = { loMm: SIDEWAYS.lo * head, hiMm: SIDEWAYS.hi * head };
+  return done([
+    { ...GIRTH, axis: 'rows', share: 1, extra: 1, fixedMm: 0, window },
+    { ...DEPTH, axis: 'needles', share: 1 / 2, extra: 0, fixedMm: 0 - brim, window: depth },
+  ]);
+}
+
+/** Girth and depth as they come out; undefined while the stitch width is not known. */
+function sizes({ asked, needles, stitchMm, rows, rowsInPiece, rowMm }: HatMade) {
+  const aroundMm = needles && stitchMm && needles * stitchMm;
+  return isSideways(asked)
+    ? { girthMm: rowsInPiece * rowMm, depthMm: aroundMm && aroundMm / 2 - brimOf(asked) }
+    : { girthMm: aroundMm, depthMm: rows * rowMm - asked.brim };
+}
+
+/** The brim opened: its live loops sewn down where it turns up, or cast off where it does not. */
+function brimSteps({ asked, needles }: HatMade): Step[] {
+  const loops = needles === undefined ? say`every loop` : say`the ${count(needles, 'loop')}`;
+  const opened: Step = {
+    id: 'open_brim',
+    driver: 'take_out_waste',
+    count: WASTE_ROWS,
+    say: say`Take out the waste yarn at the brim (${WASTE_ROWS} rows).`,
+  };
+  if (asked.brim === 0) {
+    const loosely = say`Cast off ${loops} of the first row loosely, drawing each through the one before it.`;
+    return [{ id: 'cast_off', driver: 'cast_off', count: needles ?? 0, say: loosely }, opened];
+  }
+  const down = say`Turn ${length(asked.brim)} up outside and sew ${loops} of the first row down to the row that they reach, one by one and loosely, with the tail there.`;
+  return [{ id: 'hem', driver: 'hem', count: needles ?? 0, say: down }, opened];
+}
+
+function uprightSteps(made: HatMade): Step[] {
+  const { needles, stitchMm, asked } = made;
+  return [
+    ...startSteps(made, asked.brim === 0 ? looseTail : hemTail(made)),
+    ...bodySteps(made),
+    ...endSteps(made, gatherTail(needles && stitchMm && needles * stitchMm)),
+    ...gatherSteps(made, say`the last row`),
+    ...brimSteps(made),
+  ];
+}
+
+/** Sewing a loop down takes what grafting it takes. */
+function hemTail(made: HatMade): Tail {
+  const grafted = graftTail(made);
+  if (grafted.lengthMm === undefined) return grafted;
+  return { ...grafted, say: say`a tail of ${tail(grafted.lengthMm)} to sew the brim down with` };
+}
+
+function sidewaysSteps(made: HatMade): Step[] {
+  const brim = brimOf(made.asked);
+  const fold = say`Turn ${length(brim)} of the other fold up outside and tack it.`;
+  return [
+    ...startSteps(made, graftTail(made), { threads: true }),
+    ...bodySteps(made),
+    ...endSteps(made, gatherTail(made.rowsInPiece * made.rowMm)),
+    ...ringGraftSteps(made),
+    gatherFoldStep(made.rowsInPiece, made.stitchMm),
+    ...(brim === 0 ? [] : [{ id: 'fold', driver: 'fold' as const, count: 1, say: fold }]),
+  ];
+}
+
+function assumes(made: HatMade): readonly Words[] {
+  const { asked } = made;
+  const { girthMm, depthMm } = sizes(made);
+  if (!isSideways(asked)) return fitAssumed(asked, girthMm, 0);
+  const usual = depthWindow({ ...asked, depth: undefined });
+  const deep = say`the needles make it ${length(depthMm ?? 0)} deep; ${range(usual.loMm, usual.hiMm)} is usual for the head`;
+  return [
+    ...fitAssumed({ ...asked, depth: usual, brim: brimOf(asked) }, girthMm, 0),
+    ...(depthMm === undefined ? [] : [deep]),
+  ];
+}
+
+export const hat = piece({
+  id: 'hat',
+  label: 'Hat',
+  words: ['hat', 'hats', 'beanie', 'beanies', 'toque', 'bobble hat', 'watch cap', 'cap', 'caps'],
+  asks,
+  pair: ['head', 'depth'],
+  needs: [['head']],
+  example: 'a hat for a 56 cm head',
+  layouts,
+  assumes,
+  notions: (made) =>
+    made.asked.elastic === 'with' ? [elasticNotion(elasticMm(made.asked.head ?? sizes(made).girthMm ?? 0))] : [],
+  steps: (made) => [
+    ...(isSideways(made.asked) ? sidewaysSteps(made) : uprightSteps(made)),
+    ...(made.asked.elastic === 'with' ? [elasticStep('the brim')] : []),
+    ...(made.asked.top === 'pompom' ? [pompomStep] : []),
+    ...tidySteps(ENDS, 'depth', isSideways(made.asked)),
+  ],
+  traits: ({ asked }) => ['worn_on_head', ...(asked.top === 'pompom' ? ['small_parts' as const] : [])],
+  outline: (made) => {
+    const { girthMm = 0, depthMm = 0 } = sizes(made);
+    return rectangle(girthMm / 2, depthMm, {
+      bottom: brimOf(made.asked) > 0 || isSideways(made.asked) ? 'fold' : 'edge',
+      right: 'fold',
+      top: 'gather',
+      left: isSideways(made.asked) ? 'graft' : 'fold',
+    });
+  },
+});
