@@ -128,7 +128,7 @@ export function endSteps(made: Counts, left: Tail): Step[] {
 }
 
 /** Ends woven in, contrast threads out, tools counted, the size taken at rest. */
-export function tidySteps(ends: number, measured: string, threads = false): Step[] {
+export function tidySteps(ends: number, measured: string, threads = false, flat = true): Step[] {
   const out = threads ? say` Take out the contrast threads and markers.` : say` Take out the markers.`;
   return [
     { id: 'weave_in', driver: 'weave_in', count: ends, say: say`Weave in ${count(ends, 'end')}.${out}` },
@@ -136,7 +136,7 @@ export function tidySteps(ends: number, measured: string, threads = false): Step
       id: 'check',
       driver: 'check',
       count: 1,
-      say: say`Count pins and needles, let the piece rest flat, and measure its ${measured}.`,
+      say: say`Count pins and needles, ${flat ? 'let the piece rest flat, and' : 'and'} measure its ${measured}.`,
     },
   ];
 }

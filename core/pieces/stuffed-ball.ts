@@ -172,7 +172,7 @@ function steps(made: BallMade): Step[] {
       count: 1,
       say: say`Take both tails through the middle, each to the other end, draw the ends in a little and fasten them.`,
     },
-    ...tidySteps(2, 'diameter'),
+    ...tidySteps(2, 'diameter', false, false),
   ];
   const first = gatherSteps(made, say`the first row`);
   if (layout.id === 'tube')

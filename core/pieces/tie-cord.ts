@@ -143,7 +143,14 @@ function steps(made: CordMade): Step[] {
     ],
   };
   const tried: Step[] = isStrap(asked)
-    ? [{ id: 'try', driver: 'check', count: 1, say: say`Hang twice the load on it and look at the seams.` }]
+    ? [
+        {
+          id: 'try',
+          driver: 'check',
+          count: 1,
+          say: say`Hang twice the load on it and look at the seams; if it is too thin for that, knit it double.`,
+        },
+      ]
     : [];
   const tailYarn = [{ role: 'main' as const, lengthMm: LOOSE_TAIL_MM }];
   return [

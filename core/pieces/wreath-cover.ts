@@ -190,7 +190,7 @@ export const wreathCover = piece({
       count: 1,
       say: say`Knot a loop of ${tail(LOOP_MM)} of cord over the graft.`,
     },
-    ...tidySteps(2, 'length round the middle'),
+    ...tidySteps(2, 'length round the middle', false, false),
   ],
   outline: (made) =>
     rectangle(lengthMm(made), dimensionMm(SEAMED, made.needles ?? 0, made.stitchMm ?? 0), {

@@ -48,6 +48,10 @@ describe('a sleeve for a jar 260 mm round, 120 mm tall', () => {
     expect(cm(made.assumed)).toContain('3 to 10% narrower than what it goes round');
   });
 
+  test('has the same rows whatever the machine, for they go round', () => {
+    expect([36, 48, 120].map((needles) => sleeve(JAR, needles).rows)).toEqual([48, 48, 48]);
+  });
+
   test('is asked for by its own girth too', () => {
     const own = sleeve({ own: between(234, 252.2), height: mm(120) });
     expect(own.rows).toBe(48);
