@@ -1,5 +1,6 @@
 import { length, MM_PER, mmPer, quantityAt, range, say, type Units, type Words } from '../../core/index.js';
 import { inFigures } from '../language/number-words.js';
+import { ageWords } from '../language/persons.js';
 import type { Value } from '../request.js';
 
 /** The quantity that a maker's words begin with. */
@@ -16,6 +17,7 @@ const READ_IN = ['mm', 'cm', 'in'] as const;
 
 /** The unit a size was typed in, or read in when it was typed without; undefined for what has none. */
 function typedUnit(value: Value): keyof typeof MM_PER | undefined {
+  if (value.assumed === 'body') return undefined;
   const quantity = quantityIn(value.said ?? '');
   if (quantity === undefined) return undefined;
   const { unit, lo, hi } = quantity;
@@ -62,7 +64,32 @@ export function readAs(values: readonly Value[]): Words[] {
     const said = [...new Set(read.map((value) => value.said))].join(' and ');
     return said === '' ? [] : [say`${said} read in ${unit === 'in' ? 'inches' : unit}`];
   });
-  return [...made, ...bare];
+  return [...made, ...bare, ...bodiesAs(values)];
+}
+
+const AGES = ['birth', 'one year', 'two years', 'three years', 'four years', 'five years'];
+
+/** The sizes of a person that stand for sizes not given, with their source. */
+function bodiesAs(values: readonly Value[]): Words[] {
+  const bodies = values.flatMap((value) =>
+    value.is === 'length' && value.body ? [{ ...value.body, mm: value.mm }] : [],
+  );
+  const [first, ...others] = bodies;
+  if (first === undefined) return [];
+  const sizes = others.reduce(
+    (all, { label, mm }) => say`${all}, ${withArticle(label)} of ${length(mm)}`,
+    say`${withArticle(first.label)} of ${length(first.mm)}`,
+  );
+  return [say`${sizes}, ${others.length === 0 ? '' : 'each '}${sourceOf(first.person)}`];
+}
+
+const withArticle = (label: string): string => `${/^[aeiou]/.test(label) ? 'an' : 'a'} ${label}`;
+
+function sourceOf(person: NonNullable<Value['body']>['person']): string {
+  if (person.is !== 'child') return `the mean of ${person.is === 'woman' ? 'women' : 'men'} in a published survey`;
+  const { months, sex } = person;
+  const age = AGES[months / 12] ?? ageWords(months);
+  return `the published median${sex === undefined ? '' : ` of ${sex}s`} at ${age}`;
 }
 
 const isUnitAssumed = ({ assumed }: Value): boolean => assumed === 'unit' || assumed === 'field';

@@ -86,10 +86,15 @@ const freeText = (sheet: Sheet): string =>
     .flatMap((token, i) => (sheet.uses[i] === undefined ? [sheet.text.slice(token.start, token.end)] : []))
     .join(' ');
 
-/** True when a message is one quantity, not the number of a machine, and words that carry no meaning of their own. */
+/**
+ * True when a message is one quantity, neither the number of a machine nor a share, and words that carry no meaning of
+ * their own.
+ */
 const isLoneQuantity = (sheet: Sheet): boolean => {
-  const [use, ...others] = sheet.tokens.flatMap(({ is }, i) => (is === 'quantity' ? [sheet.uses[i] ?? ''] : []));
-  return use !== undefined && others.length === 0 && !MACHINE_USES.includes(use);
+  const [one, ...others] = sheet.tokens.flatMap((token, i) =>
+    token.is === 'quantity' ? [{ unit: token.quantity.unit, use: sheet.uses[i] ?? '' }] : [],
+  );
+  return one !== undefined && others.length === 0 && one.unit !== 'percent' && !MACHINE_USES.includes(one.use);
 };
 
 /** The one number of a message as the answer to the open question; its unit alone where that was asked for. */

@@ -20,6 +20,10 @@ const CUES: Record<string, 'day' | 'ready_before' | 'lot'> = {
   since: 'lot',
 };
 
+/** `for 2 year olds`, `for 18 months`: an age, and no event. */
+const AGE =
+  /^\s*(?:\d+(?:\s*(?:-|–|to)\s*\d+)?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)[\s-]*(?:(?:years?|yrs?|months?|mths?|mos?)\b|(?:weeks?|wks?)[\s-]+old)/i;
+
 /** A date stands right behind its cue: searching further would cost time and find nothing of use. */
 const MOST_CHARACTERS = 60;
 
@@ -35,6 +39,7 @@ export function dueReader(now: number, zone: string): (text: string) => DueDate 
     for (const cue of text.matchAll(CUE)) {
       const from = cue.index + cue[0].length;
       const rest = text.slice(from, from + MOST_CHARACTERS);
+      if (AGE.test(rest)) continue;
       const found = impossibleIn(rest, today) ?? feastIn(rest, today) ?? dateIn(rest, today);
       if (found === undefined || isSize(text.slice(0, cue.index), rest.slice(0, found.end).trim())) continue;
       const end = from + found.end;

@@ -15,12 +15,13 @@ export function bareUnit(quantities: readonly Quantity[], units: Units | undefin
 export type FieldRange = { minMm: number; maxMm: number } | undefined;
 
 /**
- * A typed quantity as a value: a length or window in mm, a mass, or a bare number when no unit can be told.
+ * A typed quantity as a value: a length or window in mm, a mass, a share in per cent, or a bare number when no unit can be told.
  * When only one of inches and centimetres lies in the field's range, that unit is assumed and said.
  */
 export function typedValue(quantity: Quantity, bare: BareUnit, said: string, range?: FieldRange): Value {
   const grams = gPer(quantity.unit);
   if (grams !== undefined) return { is: 'mass', g: quantity.lo * grams, said };
+  if (quantity.unit === 'percent') return { is: 'percent', percent: quantity.lo, said };
   const typed = mmPer(quantity.unit);
   if (typed !== undefined) return spanned(quantity, typed, { said });
   if (bare !== undefined) return spanned(quantity, bare.mm, { said, assumed: bare.assumed });

@@ -11,6 +11,8 @@ import { claimFieldWords } from './readers/fields.js';
 import { focusOf } from './readers/focus.js';
 import { readGauge } from './readers/gauge.js';
 import { guessIn } from './readers/guesses.js';
+import { bodySizes, claimUnsized, readPeople } from './readers/people.js';
+import { readPercents } from './readers/percents.js';
 import { piecePlaces, readPiece } from './readers/pieces.js';
 import { claimPronouns } from './readers/pronouns.js';
 import { readSizes, type SizesRead } from './readers/sizes.js';
@@ -81,9 +83,11 @@ function sectionMeanings(sheet: Sheet, context: Context, bare: BareUnit, day: Du
   const intent =
     sheet.tokens.some((_, i) => PLAN_WORDS.includes(wordAt(sheet, i) ?? '')) || context.command === '/rows';
   const named = readPiece(sheet, context.pieces);
-  if (named !== undefined) claimStrangers(sheet, context);
   const piece = named ?? context.pieces.find((p) => p.id === context.subjectPiece);
-  const choices = piece === undefined ? {} : readChoices(sheet, piece, named !== undefined);
+  const people = piece && readPeople(sheet, piece, context);
+  if (named !== undefined) claimStrangers(sheet, context);
+  const taken =
+    piece === undefined ? {} : { ...readChoices(sheet, piece, named !== undefined), ...readPercents(sheet, piece) };
   const gauge = readGauge(sheet, bare, named, context.swatchRows);
   if (gauge !== undefined && 'conflict' in gauge)
     return [{ kind: 'unread', why: 'contradiction', words: gauge.conflict }];
@@ -92,10 +96,14 @@ function sectionMeanings(sheet: Sheet, context: Context, bare: BareUnit, day: Du
   const bareGauge = bareGaugeIn(sheet);
   if (bareGauge !== undefined) return [{ kind: 'unread', why: 'bare_gauge', words: bareGauge }];
 
+  const bodies = piece === undefined ? {} : bodySizes(piece, people);
+  const isForPerson = Object.keys(bodies).length > 0;
   const names = readNames(sheet, context);
   // A piece that counts needles of its own has the first claim on them, and on the sizes beside them.
   const first =
-    named !== undefined && gauge === undefined && takesNeedles(named) ? readSizes(sheet, named, bare) : undefined;
+    named !== undefined && gauge === undefined && takesNeedles(named)
+      ? readSizes(sheet, named, bare, isForPerson)
+      : undefined;
   const on = withNeedles(sheet, names);
   const copies = readCopies(sheet, named);
   const measured = gauge?.records ?? onlyNeedles(on, context, intent || named !== undefined);
@@ -106,13 +114,15 @@ function sectionMeanings(sheet: Sheet, context: Context, bare: BareUnit, day: Du
   if (piece === undefined || (named === undefined && isOfAnotherPiece(sheet, context)))
     return [...records, ...withoutPiece(sheet, context, bare, intent, records.length > 0)];
   if (named === undefined && records.length > 0 && !intent) return records;
-  const sizes = first ?? readSizes(sheet, piece, bare);
+  const sizes = first ?? readSizes(sheet, piece, bare, isForPerson);
   if (sizes.tooMany) return [{ kind: 'unread', why: 'too_many_sizes', words: sizes.tooMany }];
   if (sizes.strange) return [{ kind: 'unread', why: 'words', words: sizes.strange }];
   if (intent || named) claimFieldWords(sheet, piece);
+  const choices = { ...taken, ...bodies };
   if (sizes.rivals) return rivalPlans(sizes.rivals, sizes, named, choices, found);
   const values = { ...choices, ...sizes.values };
-  return named === undefined ? followUp(values, found) : newRequest(named, values, found);
+  const isUnsized = claimUnsized(sheet, piece, people, values);
+  return named === undefined ? followUp(values, found, isUnsized) : newRequest(named, values, found);
 }
 
 /** `two pouches 11 in and 12 in wide` are one of each; any other two sizes of one field cannot both be. */
@@ -150,15 +160,18 @@ function newRequest(piece: Piece, values: Record<string, Value | null>, found: F
 }
 
 /** No piece is named: the answer to a question, a change of the plan in hand, or nothing about it. */
-function followUp(values: Record<string, Value | null>, found: Found): Meaning[] {
+function followUp(values: Record<string, Value | null>, found: Found, isUnsized: boolean): Meaning[] {
   const { sheet, context, bare, intent, copies, due, records } = found;
   const sized = Object.keys(values).length > 0;
   const on = records.length > 0 ? {} : found.on;
   const changes = sized || (records.length === 0 && (copies ?? due ?? Object.keys(on)[0]) !== undefined);
+  // A person of no published size is wanted all the same: the piece asks for what it needs.
+  if (!changes && isUnsized) return [...records, { kind: 'change', edit: { values: {}, on: {}, focus: [] } }];
   if (!changes || (sized && isElsewhere(sheet))) {
     return records.length > 0 ? records : withoutPiece(sheet, context, bare, intent, false);
   }
-  const isPlain = values[context.holes[0] ?? '']?.given === undefined;
+  const answer = values[context.holes[0] ?? ''];
+  const isPlain = answer?.given === undefined && answer?.assumed !== 'body';
   if (copies === undefined && isPlain && isAnswer(sheet, context, intent, values))
     return [...records, loneReply(sheet, bare, context)];
   return [...records, { kind: 'change', edit: { values, on, copies, focus: [], due } }];

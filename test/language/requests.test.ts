@@ -5,6 +5,7 @@ import { CORRECTIONS_THEMES } from './requests/corrections.js';
 import { DATES_THEMES } from './requests/dates.js';
 import { GAUGE_MORE_THEMES } from './requests/gauge-more.js';
 import { GAUGES_THEMES } from './requests/gauges.js';
+import { PEOPLE_THEMES } from './requests/people.js';
 import { PIECES_THEMES } from './requests/pieces.js';
 import { SIZES_THEMES } from './requests/sizes.js';
 import { TALK_THEMES } from './requests/talk.js';
@@ -16,6 +17,7 @@ const THEMES = [
   ...SIZES_THEMES,
   ...WORDS_THEMES,
   ...PIECES_THEMES,
+  ...PEOPLE_THEMES,
   ...BENCHES_THEMES,
   ...DATES_THEMES,
   ...GAUGES_THEMES,

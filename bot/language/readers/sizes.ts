@@ -27,8 +27,12 @@ export type SizesRead = {
 /** A size of a field, with where it and its word stand. */
 type Sized = { value: Value; from: number; to: number };
 
-/** Sizes of a piece: each quantity by the word beside it, then what `11 by 6 3/4` or a lone number means. */
-export function readSizes(sheet: Sheet, piece: Piece, bare: BareUnit): SizesRead {
+/**
+ * Sizes of a piece: each quantity by the word beside it, then what `11 by 6 3/4` or a lone number means.
+ * @param isForPerson true where a person's sizes stand for what is not typed: a lone number is then for the first field
+ * that can have it
+ */
+export function readSizes(sheet: Sheet, piece: Piece, bare: BareUnit, isForPerson: boolean): SizesRead {
   claimCounted(sheet, piece);
   const strange = strangeNoun(sheet, piece);
   const sized: Record<string, Sized[]> = {};
@@ -51,11 +55,12 @@ export function readSizes(sheet: Sheet, piece: Piece, bare: BareUnit): SizesRead
     put(label.id, label.index, label);
 
   // Beside a number that counts something unknown, only a typed length is surely a size.
-  const rest = freeQuantities(sheet).filter((i) => {
-    const unit = quantityAtIndex(sheet, i)?.unit;
-    return unit !== 'percent' && (strange === undefined || unit !== undefined);
-  });
-  const open = rest.length === 1 ? loneFields(piece, sized) : piece.pair.filter((id) => !(id in sized));
+  const rest = freeQuantities(sheet).filter(
+    (i) => strange === undefined || quantityAtIndex(sheet, i)?.unit !== undefined,
+  );
+  const fits = (id: string): boolean => isOfField(sheet, rest[0] ?? 0, piece.asks[id], bare);
+  const lone = rest.length === 1 ? loneFields(piece, sized) : piece.pair.filter((id) => !(id in sized));
+  const open = rest.length === 1 && isForPerson ? [...lone.filter(fits), ...lone] : lone;
   if (rest.length > open.length && rest.length > 1 && rest.every((i, k) => k === 0 || markAt(sheet, i - 1) === 'by')) {
     return { values: {}, tooMany: saidBetween(sheet, rest[0] ?? 0, rest.at(-1) ?? 0) };
   }
@@ -98,6 +103,15 @@ const loneFields = (piece: Piece, values: Record<string, unknown>): string[] =>
     ...piece.needs.filter((group) => !group.some((id) => id in values)).flatMap(([id]) => id ?? []),
     ...piece.pair,
   ].filter((id) => !(id in values));
+
+function isOfField(sheet: Sheet, index: number, ask: Ask | undefined, bare: BareUnit): boolean {
+  const quantity = quantityAtIndex(sheet, index);
+  const range = ask && rangeOf(ask);
+  if (quantity === undefined || range === undefined) return false;
+  const value = typedValue(quantity, bare, '', range);
+  if (value.is === 'window') return value.loMm >= range.minMm && value.hiMm <= range.maxMm;
+  return value.is === 'length' && value.mm >= range.minMm && value.mm <= range.maxMm;
+}
 
 const rangeOf = (ask: Ask): FieldRange => (ask.is === 'window' || ask.is === 'length' ? ask : undefined);
 

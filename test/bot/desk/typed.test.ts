@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { statesWidth, typedLimits, typedSize, unitsTyped } from '../../../bot/desk/typed.js';
+import { readAs, statesWidth, typedLimits, typedSize, unitsTyped } from '../../../bot/desk/typed.js';
 import type { Value } from '../../../bot/request.js';
+import { type Person, printed } from '../../../core/index.js';
 
 const bare = (said: string, mm: number): Value => ({ is: 'length', mm, said, assumed: 'unit' });
 const range = (said: string, loMm: number, hiMm: number): Value => ({ is: 'window', loMm, hiMm, said });
@@ -45,4 +46,36 @@ test('the system typed is that of the field asked about, else of the first that 
   expect(unitsTyped(values, 'width')).toBe('in');
   expect(unitsTyped(values, 'height')).toBe('cm');
   expect(unitsTyped({ seam: { is: 'choice', id: 'full', said: 'full' } }, 'width')).toBeUndefined();
+});
+
+describe('a size that stands for a person', () => {
+  const ofPerson = (label: string, mm: number, person: Person): Value => ({
+    is: 'length',
+    mm,
+    said: '2 year old',
+    assumed: 'body',
+    body: { label, person },
+  });
+  const told = (...values: Value[]): string[] => readAs(values).map((words) => printed(words, { units: 'cm' }));
+
+  test.each<[string, Person]>([
+    ['the published median at two years', { is: 'child', months: 24 }],
+    ['the published median of girls at 18 months', { is: 'child', months: 18, sex: 'girl' }],
+    ['the published median of boys at birth', { is: 'child', months: 0, sex: 'boy' }],
+    ['the mean of women in a published survey', { is: 'woman' }],
+    ['the mean of men in a published survey', { is: 'man' }],
+  ])('is told with its source: %s', (source, person) => {
+    expect(told(ofPerson('head', 477.15, person))).toEqual([`a head of 47.5 cm, ${source}`]);
+  });
+
+  test('is told with the others of that person', () => {
+    const man: Person = { is: 'man' };
+    expect(told(ofPerson('hand girth', 212.3, man), ofPerson('ankle girth', 229.3, man))).toEqual([
+      'a hand girth of 21 cm, an ankle girth of 23 cm, each the mean of men in a published survey',
+    ]);
+  });
+
+  test('was typed in no unit', () => {
+    expect(unitsTyped({ head: ofPerson('head', 477.15, { is: 'child', months: 24 }) }, 'girth')).toBeUndefined();
+  });
 });

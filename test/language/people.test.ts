@@ -1,0 +1,53 @@
+import { describe, expect, test } from 'vitest';
+import { read } from '../../bot/language/read.js';
+import type { Value } from '../../bot/request.js';
+import { PLAIN } from './reading.js';
+
+const leftover = (text: string): string[] => read(text, PLAIN).trace.leftover;
+
+describe('a person of no published size is left out with the reason', () => {
+  test.each([
+    ['hat for a 9 year old', ['9 year old: no published size for 9 years']],
+    ['hat for a 17 year old boy', ['17 year old boy: no published size for 17 years']],
+    ['hat for a 61 month old', ['61 month old: no published size for 61 months']],
+    ['wrist warmers for a toddler 4 in long', ['toddler: no published size for 2 years']],
+    ['hat for a teenager', ['teenager: no published size for teenagers']],
+    ['hat for an adult', ['adult: say woman or man']],
+    ['hat for a 30 year old', ['30 year old: say woman or man']],
+    ['hat for kids', ['kids: say the age']],
+    ['hat for 3 kids', ['3', 'kids: say the age']],
+    ['hats for baby to adult', ['baby to adult: say one of them']],
+    ['hat for a 16 year old boy with a 56 cm head', []],
+  ])('%s', (text, left) => {
+    expect(leftover(text)).toEqual(left);
+  });
+});
+
+describe('what was not used is named', () => {
+  test.each([
+    ['hat for a large man', ['large']],
+    ['hats for 3 women', ['3']],
+    ['headband 56 cm head 10% larger', ['10% larger']],
+    ['headband 56 cm head 5% positive ease', ['5% positive ease']],
+    ['headband 56 cm head +10%', ['+10%']],
+    ['headband 56 cm head, 80% wool', ['80%', 'wool']],
+    ['hat for a woman 10% ease', ['10% ease']],
+    ['pouch 11 in wide 10% smaller', ['10% smaller']],
+    ['hat in 2 year old yarn', ['2 year']],
+  ])('%s', (text, left) => {
+    expect(leftover(text)).toEqual(left);
+  });
+});
+
+test('a size of a person says whose it is, in the words typed', () => {
+  const headOf = (text: string): Value | undefined => {
+    const [meaning] = read(text, PLAIN).meanings;
+    return meaning?.kind === 'plan' ? meaning.ask.values.head : undefined;
+  };
+  expect(headOf('hat for a 6 month old girl')).toMatchObject({
+    said: '6 month old girl',
+    assumed: 'body',
+    body: { label: 'head', person: { is: 'child', months: 6, sex: 'girl' } },
+  });
+  expect(headOf("women's hat")).toMatchObject({ said: "women's", body: { person: { is: 'woman' } } });
+});
