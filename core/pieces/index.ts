@@ -8,6 +8,7 @@ import { limbWarmers } from './limb-warmers.js';
 import { mugSleeve } from './mug-sleeve.js';
 import { plainTube } from './plain-tube.js';
 import { pouch } from './pouch.js';
+import { scarf } from './scarf.js';
 import { stuffedBall } from './stuffed-ball.js';
 import { tieCord } from './tie-cord.js';
 import { wreathCover } from './wreath-cover.js';
@@ -24,6 +25,7 @@ export const pieces: readonly Piece[] = [
   limbWarmers,
   mugSleeve,
   wreathCover,
+  scarf,
   stuffedBall,
   tieCord,
 ];

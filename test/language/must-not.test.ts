@@ -72,7 +72,7 @@ const NO_SIZES: readonly [text: string, meaning: string, given?: Partial<Context
   ['why 109', 'unread nothing "109"', POUCH],
   ['my phone number is 123456', 'unread nothing "phone number"', POUCH],
   ['make it half as wide', 'unread nothing "half"', POUCH],
-  ['scarf 60 in long', 'unread nothing "scarf"', POUCH],
+  ['poncho 60 in long', 'unread nothing "poncho"', POUCH],
   ['poncho 24 in round', 'unread nothing "poncho"', POUCH],
   ['6 3/4 flat with 46', 'record flat=171.45', POUCH],
   ['how long is 100 rows', 'unread nothing "100 rows"', POUCH],
