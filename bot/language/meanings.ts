@@ -210,7 +210,8 @@ function measuredPiece(sheet: Sheet, context: Context, bare: BareUnit): Meaning[
 }
 
 /** True for a piece that is asked for by needles of its own. */
-const takesNeedles = (piece: Piece): boolean => Object.values(piece.asks).some((ask) => ask.is === 'count');
+const takesNeedles = (piece: Piece): boolean =>
+  Object.values(piece.asks).some((ask) => ask.is === 'count' && ask.words.includes('needles'));
 
 /** Needles alone are part of the gauge that is asked for, or tell of a machine; else they change the plan in hand. */
 function onlyNeedles(on: Bench, context: Context, planning: boolean): object[] {

@@ -75,6 +75,7 @@ const SEVERAL: Rows = [
   ],
   ['2 pouches 11 in wide and 3 tubes 20 in long', 'plan pouch width=279.4 x2; plan plain-tube length=508 x3'],
   ['a pouch 11 in wide and a pouch 9 in wide', 'plan pouch width=279.4; plan pouch width=228.6'],
+  ['two scarves 150 cm long', 'plan scarf length=1500 x2'],
   ['two pouches 11 in and 12 in wide', 'plan pouch width=279.4; plan pouch width=304.8'],
   ['two pouches, 11 and 12 in wide', 'plan pouch width=279.4; plan pouch width=304.8'],
   [
