@@ -88,6 +88,7 @@ type Driver =
   | 'elastic'
   | 'pompom'
   | 'lining'
+  | 'border'
   | 'fold'
   | 'weave_in'
   | 'check';
