@@ -4,7 +4,15 @@ import type { PlanAsk } from '../request.js';
 
 export type Units = 'cm' | 'in';
 
-export type Maker = { id: string; slackUserId: string; name: string; units: Units | undefined; timeZone: string };
+export type Maker = {
+  id: string;
+  slackUserId: string;
+  name: string;
+  units: Units | undefined;
+  timeZone: string;
+  /** The ISO 4217 code that prices without one are in; undefined until said. */
+  currency: string | undefined;
+};
 
 /** `name` is '' for the machine or yarn a maker has not named; `needles` is undefined until said. */
 export type Machine = { id: string; name: string; needles: number | undefined };
@@ -65,6 +73,46 @@ export type TallyEntry = {
 
 export type StoredReading = Reading & { id: string; workId: string; said: string; at: number };
 
+/** What a ball holds. */
+export type Ball = { massG: number; lengthMm: number };
+/** A price in minor units: `balls` or pieces for `minor`. `currency` is '' while the maker has named none. */
+export type Price = { minor: number; currency: string };
+
+/** A way a yarn is sold: so many balls, and what they cost where that was said. */
+export type PutUp = {
+  id: string;
+  yarnId: string;
+  ball: Ball;
+  balls: number;
+  price: Price | undefined;
+  said: string;
+  at: number;
+};
+
+/** Which thing on the shelf: of whom ('' for the team), its name, its dye lot ('' where none was said). */
+export type LotOf = { owner: string; kind: 'yarn' | 'notion'; name: string; dyeLot: string };
+
+/** Things of one lot. Amounts are mg of yarn, pieces of a notion; what is set aside for work is still among those left. */
+export type Lot = LotOf & {
+  id: string;
+  ball: Ball | undefined;
+  /** Of one ball or piece. */
+  price: Price | undefined;
+  left: number;
+  aside: number;
+};
+
+/** One change of a lot. `workId` is '' where no work is behind it. */
+export type LotMove = {
+  id: string;
+  lotId: string;
+  workId: string;
+  left: number;
+  aside: number;
+  said: string;
+  at: number;
+};
+
 export type StoredPlan = {
   id: string;
   makerId: string;
@@ -106,6 +154,7 @@ export type Bound = {
     /** The maker of this Slack user, made on first use and held until the commit. */
     held(slackUserId: string, name: string, at: number): Promise<Maker>;
     setUnits(makerId: string, units: Units | undefined): Promise<void>;
+    setCurrency(makerId: string, currency: string | undefined): Promise<void>;
   };
   profiles: {
     /** All profiles of a maker, the one used last first. */
@@ -158,6 +207,26 @@ export type Bound = {
     of(workId: string): Promise<StoredReading[]>;
     withdraw(id: string, at: number): Promise<void>;
     restore(id: string): Promise<void>;
+  };
+  putUps: {
+    add(putUp: PutUp): Promise<void>;
+    /** Those not withdrawn, oldest first. */
+    of(yarnId: string): Promise<PutUp[]>;
+    withdraw(id: string, at: number): Promise<void>;
+    restore(id: string): Promise<void>;
+  };
+  shelf: {
+    /** Lots of this maker and of the team, by name and dye lot; used up ones as well. */
+    of(makerId: string): Promise<Lot[]>;
+    /** The lot of this owner, name and dye lot, made empty on first use. What is known of its ball and price takes the place of what was. */
+    opened(lot: LotOf & Pick<Lot, 'ball' | 'price'>, at: number): Promise<Lot>;
+    /** Changes a lot if it holds enough; false, and nothing changed, if it does not. */
+    move(move: LotMove): Promise<boolean>;
+    /** Turns a change back, or puts it in again; false, and nothing changed, if the lot no longer holds enough. */
+    undoMove(id: string, at: number): Promise<boolean>;
+    redoMove(id: string): Promise<boolean>;
+    /** What was moved for a work and not taken back, oldest first. */
+    movesFor(workId: string): Promise<LotMove[]>;
   };
   plans: {
     /** Stores a plan with its first revision. */

@@ -1,10 +1,10 @@
 import type { Count, Form, State } from '../../core/index.js';
-import type { Outcome, TallyEntry, Units } from './ports.js';
+import type { LotOf, Outcome, TallyEntry, Units } from './ports.js';
 
 /** The tables as Kysely sees them. Times are epoch ms, lengths mm, JSON text; absent is null, never in a key. */
 export type Tables = {
   workspace: { workspace_id: string; slack_team_id: string };
-  maker: Row & { slack_user_id: string; name: string; units: Units | null; time_zone: string };
+  maker: Row & { slack_user_id: string; name: string; units: Units | null; time_zone: string; currency: string };
   machine: Row & Named & { needles: number | null };
   yarn: Row & Named & { category: number | null; tex: number | null; since_day: number | null };
   profile: Row & { maker_id: string; machine_id: string; yarn_id: string; tension: string; used_at_ms: number };
@@ -74,6 +74,43 @@ export type Tables = {
     engine: string;
     ask_json: string;
     numbers_json: string;
+  };
+  put_up: Row & {
+    yarn_id: string;
+    ball_mg: number;
+    ball_mm: number;
+    /** Balls that the price buys: 10 in a pack of ten. */
+    balls: number;
+    price_minor: number | null;
+    currency: string;
+    said: string;
+    at_ms: number;
+    withdrawn_at_ms: number | null;
+  };
+  lot: Row &
+    Omit<Named, 'maker_id'> & {
+      /** A maker's id, '' for the team. */
+      owner: string;
+      kind: LotOf['kind'];
+      dye_lot: string;
+      ball_mg: number | null;
+      ball_mm: number | null;
+      price_minor: number | null;
+      currency: string;
+      /** mg of yarn, pieces of a notion. */
+      left_amount: number;
+      aside_amount: number;
+      at_ms: number;
+    };
+  lot_move: Row & {
+    lot_id: string;
+    /** The work it is for, '' for none. */
+    work_id: string;
+    left_change: number;
+    aside_change: number;
+    said: string;
+    at_ms: number;
+    undone_at_ms: number | null;
   };
   conversation: { workspace_id: string; place: string; maker_id: string; state_json: string; until_ms: number };
   delivery: { workspace_id: string; key: string; at_ms: number };

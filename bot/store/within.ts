@@ -8,7 +8,9 @@ import { measurements } from './repositories/measurements.js';
 import { outbox } from './repositories/outbox.js';
 import { plans } from './repositories/plans.js';
 import { profiles } from './repositories/profiles.js';
+import { putUps } from './repositories/put-ups.js';
 import { readings } from './repositories/readings.js';
+import { shelf } from './repositories/shelf.js';
 import { works } from './repositories/works.js';
 import { yarns } from './repositories/yarns.js';
 import { retried } from './retried.js';
@@ -49,6 +51,8 @@ function bound(db: Kysely<Tables>, workspaceId: string): Bound {
     works: works(db, workspaceId),
     readings: readings(db, workspaceId),
     yarns: yarns(db, workspaceId),
+    putUps: putUps(db, workspaceId),
+    shelf: shelf(db, workspaceId),
     conversations: conversations(db, workspaceId),
     outbox: outbox(db, workspaceId),
   };

@@ -4,6 +4,7 @@ import { outboxContract } from './outbox.js';
 import { profilesContract } from './profiles.js';
 import { recordsContract } from './records.js';
 import type { Open } from './samples.js';
+import { shelfContract } from './shelf.js';
 import { transactionsContract } from './transactions.js';
 import { upkeepContract } from './upkeep.js';
 import { worksContract } from './works.js';
@@ -22,6 +23,7 @@ export function storeContract(name: string, open: Open): void {
   recordsContract(name, store);
   profilesContract(name, store);
   worksContract(name, store);
+  shelfContract(name, store);
   workspacesContract(name, store);
   outboxContract(name, store);
   upkeepContract(name, store, open);

@@ -4,6 +4,8 @@ import type { Bound } from '../ports.js';
 import type { Tables } from '../schema.js';
 
 export function makers(db: Kysely<Tables>, workspaceId: string): Bound['makers'] {
+  const one = (id: string) => db.updateTable('maker').where('workspace_id', '=', workspaceId).where('id', '=', id);
+
   return {
     async held(slackUserId, name) {
       const row = await db
@@ -15,6 +17,7 @@ export function makers(db: Kysely<Tables>, workspaceId: string): Bound['makers']
           name,
           units: null,
           time_zone: 'UTC',
+          currency: '',
         })
         .onConflict((on) =>
           on
@@ -29,15 +32,18 @@ export function makers(db: Kysely<Tables>, workspaceId: string): Bound['makers']
         name: row.name,
         units: row.units ?? undefined,
         timeZone: row.time_zone,
+        currency: row.currency || undefined,
       };
     },
 
     async setUnits(makerId, units) {
-      await db
-        .updateTable('maker')
+      await one(makerId)
         .set({ units: units ?? null })
-        .where('workspace_id', '=', workspaceId)
-        .where('id', '=', makerId)
+        .execute();
+    },
+    async setCurrency(makerId, currency) {
+      await one(makerId)
+        .set({ currency: currency ?? '' })
         .execute();
     },
   };

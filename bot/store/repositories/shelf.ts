@@ -1,0 +1,146 @@
+import { type Kysely, type Selectable, sql } from 'kysely';
+import { v7 } from 'uuid';
+import type { Bound, Lot, LotMove } from '../ports.js';
+import type { Tables } from '../schema.js';
+import { named } from './named.js';
+import { ballColumns, priceColumns, priceOf } from './put-ups.js';
+
+export function shelf(db: Kysely<Tables>, workspaceId: string): Bound['shelf'] {
+  /** Changes what a lot holds where the result is possible: the test and the change are one statement. */
+  async function changed(lotId: string, left: number, aside: number): Promise<boolean> {
+    const row = await db
+      .updateTable('lot')
+      .set({ left_amount: sql`left_amount + ${left}`, aside_amount: sql`aside_amount + ${aside}` })
+      .where('workspace_id', '=', workspaceId)
+      .where('id', '=', lotId)
+      .where(sql<boolean>`left_amount + ${left} >= 0`)
+      .where(sql<boolean>`aside_amount + ${aside} >= 0`)
+      .where(sql<boolean>`aside_amount + ${aside} <= left_amount + ${left}`)
+      .returning('id')
+      .executeTakeFirst();
+    return row !== undefined;
+  }
+
+  /** Changes the lot of a move back or again, unless that was done already, and marks the move. */
+  async function turned(id: string, undoneAt: number | null): Promise<boolean> {
+    const move = await db
+      .selectFrom('lot_move')
+      .selectAll()
+      .where('workspace_id', '=', workspaceId)
+      .where('id', '=', id)
+      .where('undone_at_ms', undoneAt === null ? 'is not' : 'is', null)
+      .executeTakeFirst();
+    const way = undoneAt === null ? 1 : -1;
+    if (move === undefined || !(await changed(move.lot_id, way * move.left_change, way * move.aside_change)))
+      return false;
+    await db
+      .updateTable('lot_move')
+      .set({ undone_at_ms: undoneAt })
+      .where('workspace_id', '=', workspaceId)
+      .where('id', '=', id)
+      .execute();
+    return true;
+  }
+
+  return {
+    async of(makerId) {
+      const rows = await db
+        .selectFrom('lot')
+        .selectAll()
+        .where('workspace_id', '=', workspaceId)
+        .where('owner', 'in', [makerId, ''])
+        .orderBy('name_key')
+        .orderBy('dye_lot')
+        .orderBy('owner', 'desc')
+        .execute();
+      return rows.map(lot);
+    },
+
+    async opened({ owner, kind, name, dyeLot, ball, price }, at) {
+      const known = { ...(ball && ballColumns(ball)), ...(price && priceColumns(price)) };
+      const { name_key, ...names } = named(name);
+      const row = await db
+        .insertInto('lot')
+        .values({
+          workspace_id: workspaceId,
+          id: v7(),
+          owner,
+          kind,
+          ...names,
+          name_key,
+          dye_lot: dyeLot,
+          ball_mg: null,
+          ball_mm: null,
+          price_minor: null,
+          currency: '',
+          ...known,
+          left_amount: 0,
+          aside_amount: 0,
+          at_ms: at,
+        })
+        .onConflict((on) =>
+          on.columns(['workspace_id', 'owner', 'kind', 'name_key', 'dye_lot']).doUpdateSet({ name_key, ...known }),
+        )
+        .returningAll()
+        .executeTakeFirstOrThrow();
+      return lot(row);
+    },
+
+    async move({ id, lotId, workId, left, aside, said, at }) {
+      if (!(await changed(lotId, left, aside))) return false;
+      await db
+        .insertInto('lot_move')
+        .values({
+          workspace_id: workspaceId,
+          id,
+          lot_id: lotId,
+          work_id: workId,
+          left_change: left,
+          aside_change: aside,
+          said,
+          at_ms: at,
+          undone_at_ms: null,
+        })
+        .execute();
+      return true;
+    },
+
+    undoMove: (id, at) => turned(id, at),
+    redoMove: (id) => turned(id, null),
+
+    async movesFor(workId) {
+      const rows = await db
+        .selectFrom('lot_move')
+        .selectAll()
+        .where('workspace_id', '=', workspaceId)
+        .where('work_id', '=', workId)
+        .where('undone_at_ms', 'is', null)
+        .orderBy('at_ms')
+        .orderBy('id')
+        .execute();
+      return rows.map(
+        (row): LotMove => ({
+          id: row.id,
+          lotId: row.lot_id,
+          workId,
+          left: row.left_change,
+          aside: row.aside_change,
+          said: row.said,
+          at: row.at_ms,
+        }),
+      );
+    },
+  };
+}
+
+const lot = (row: Selectable<Tables['lot']>): Lot => ({
+  id: row.id,
+  owner: row.owner,
+  kind: row.kind,
+  name: row.name,
+  dyeLot: row.dye_lot,
+  ball: row.ball_mg === null || row.ball_mm === null ? undefined : { massG: row.ball_mg / 1000, lengthMm: row.ball_mm },
+  price: priceOf(row),
+  left: row.left_amount,
+  aside: row.aside_amount,
+});
