@@ -12,6 +12,15 @@ export const Effect = z.discriminatedUnion('did', [
   z.object({ did: z.literal('counted'), workId: z.string(), seq: z.number() }),
   z.object({ did: z.literal('moved_stop'), workId: z.string(), from: z.number(), to: z.number() }),
   z.object({ did: z.literal('described'), yarnId: z.string(), before: Known, after: Known }),
+  z.object({ did: z.literal('moved_stock'), moveId: z.string() }),
+  z.object({ did: z.literal('sold_as'), putUpId: z.string() }),
+  z.object({ did: z.literal('dropped_put_up'), putUpId: z.string() }),
+  z.object({
+    did: z.literal('set_currency'),
+    makerId: z.string(),
+    before: z.string().nullable(),
+    after: z.string().nullable(),
+  }),
   z.object({ did: z.literal('started'), workId: z.string() }),
   z.object({ did: z.literal('ended'), workId: z.string(), outcome: z.enum(['done', 'given_up']) }),
 ]);

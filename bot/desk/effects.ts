@@ -11,7 +11,11 @@ export async function putBack(effects: readonly Effect[], store: Bound, now: num
   for (const effect of effects) await again(effect, store, now);
 }
 
-function back(effect: Effect, { measurements, readings, works, yarns }: Bound, now: number): Promise<void> {
+function back(
+  effect: Effect,
+  { makers, measurements, putUps, readings, shelf, works, yarns }: Bound,
+  now: number,
+): Promise<void> {
   switch (effect.did) {
     case 'measured':
       return measurements.withdraw(effect.id, now);
@@ -27,6 +31,14 @@ function back(effect: Effect, { measurements, readings, works, yarns }: Bound, n
       return works.stopAt(effect.workId, effect.from);
     case 'described':
       return yarns.describe(effect.yarnId, effect.before);
+    case 'moved_stock':
+      return held(shelf.undoMove(effect.moveId, now));
+    case 'sold_as':
+      return putUps.withdraw(effect.putUpId, now);
+    case 'dropped_put_up':
+      return putUps.restore(effect.putUpId);
+    case 'set_currency':
+      return makers.setCurrency(effect.makerId, effect.before ?? undefined);
     case 'started':
       return works.end(effect.workId, now, 'given_up');
     case 'ended':
@@ -34,7 +46,11 @@ function back(effect: Effect, { measurements, readings, works, yarns }: Bound, n
   }
 }
 
-function again(effect: Effect, { measurements, readings, works, yarns }: Bound, now: number): Promise<void> {
+function again(
+  effect: Effect,
+  { makers, measurements, putUps, readings, shelf, works, yarns }: Bound,
+  now: number,
+): Promise<void> {
   switch (effect.did) {
     case 'measured':
       return measurements.restore(effect.id);
@@ -50,9 +66,22 @@ function again(effect: Effect, { measurements, readings, works, yarns }: Bound, 
       return works.stopAt(effect.workId, effect.to);
     case 'described':
       return yarns.describe(effect.yarnId, effect.after);
+    case 'moved_stock':
+      return held(shelf.redoMove(effect.moveId));
+    case 'sold_as':
+      return putUps.restore(effect.putUpId);
+    case 'dropped_put_up':
+      return putUps.withdraw(effect.putUpId, now);
+    case 'set_currency':
+      return makers.setCurrency(effect.makerId, effect.after ?? undefined);
     case 'started':
       return works.reopen(effect.workId);
     case 'ended':
       return works.end(effect.workId, now, effect.outcome);
   }
+}
+
+/** Whether the shelf can take it was asked before anything was turned. */
+async function held(turned: Promise<boolean>): Promise<void> {
+  if (!(await turned)) throw new Error('a lot does not hold what it was seen to hold');
 }

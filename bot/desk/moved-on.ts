@@ -4,7 +4,7 @@ import type { At } from './desk.js';
 
 /**
  * True when effects cannot be turned back exactly, because something was changed after them from another place: the
- * stop row stands elsewhere, or the machine holds another piece.
+ * stop row stands elsewhere, the machine holds another piece, the yarn was used.
  * @param redo whether they are to be put in again rather than taken back
  */
 export async function hasMovedOn(effects: readonly Effect[], redo: boolean, at: At): Promise<boolean> {
@@ -16,7 +16,8 @@ export async function hasMovedOn(effects: readonly Effect[], redo: boolean, at: 
     const reopens = redo ? effect.did === 'started' : effect.did === 'ended';
     if (reopens && 'workId' in effect && (await isMachineTaken(effect.workId, at))) return true;
   }
-  return false;
+  const moveIds = effects.flatMap((effect) => (effect.did === 'moved_stock' ? [effect.moveId] : []));
+  return moveIds.length > 0 && !(await at.store.shelf.canTurn(moveIds, redo));
 }
 
 async function isMachineTaken(workId: string, at: At): Promise<boolean> {

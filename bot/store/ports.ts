@@ -225,6 +225,8 @@ export type Bound = {
     /** Turns a change back, or puts it in again; false, and nothing changed, if the lot no longer holds enough. */
     undoMove(id: string, at: number): Promise<boolean>;
     redoMove(id: string): Promise<boolean>;
+    /** Whether all of these moves can be turned back together, or put in again. */
+    canTurn(ids: readonly string[], redo: boolean): Promise<boolean>;
     /** What was moved for a work and not taken back, oldest first. */
     movesFor(workId: string): Promise<LotMove[]>;
   };

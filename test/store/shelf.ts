@@ -74,6 +74,19 @@ export function shelfContract(name: string, store: () => Store): void {
       });
     });
 
+    test('tells beforehand whether several moves can be turned together', async () => {
+      await store().within('T1', async (s) => {
+        const lot = await threeBalls(s);
+        await s.shelf.move(moved(lot, -150_000, 0, { id: 'all' }));
+        expect(await s.shelf.canTurn(['in'], false)).toBe(false);
+        expect(await s.shelf.canTurn(['in', 'all'], false)).toBe(true);
+        expect(await s.shelf.canTurn(['all'], true)).toBe(false);
+        await s.shelf.undoMove('all', AT);
+        expect(await s.shelf.canTurn(['all'], true)).toBe(true);
+        expect(await s.shelf.canTurn(['none'], false)).toBe(false);
+      });
+    });
+
     test('tells what was moved for a work, what was taken back left out', async () => {
       await store().within('T1', async (s) => {
         const lot = await threeBalls(s);
@@ -104,6 +117,7 @@ export function shelfContract(name: string, store: () => Store): void {
         expect(await s.shelf.of('nobody')).toEqual([]);
         expect(await s.shelf.move(moved(lot, -1, 0))).toBe(false);
         expect(await s.shelf.undoMove('in', AT)).toBe(false);
+        expect(await s.shelf.canTurn(['in'], false)).toBe(false);
       });
       expect(await store().within('T1', leftOf)).toEqual([[150_000, 0]]);
     });

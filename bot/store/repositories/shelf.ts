@@ -108,6 +108,29 @@ export function shelf(db: Kysely<Tables>, workspaceId: string): Bound['shelf'] {
     undoMove: (id, at) => turned(id, at),
     redoMove: (id) => turned(id, null),
 
+    async canTurn(ids, redo) {
+      const rows = await db
+        .selectFrom('lot_move')
+        .innerJoin('lot', (on) =>
+          on.onRef('lot.workspace_id', '=', 'lot_move.workspace_id').onRef('lot.id', '=', 'lot_move.lot_id'),
+        )
+        .select(['lot_move.id', 'lot_id', 'left_change', 'aside_change', 'left_amount', 'aside_amount', 'undone_at_ms'])
+        .where('lot_move.workspace_id', '=', workspaceId)
+        .where('lot_move.id', 'in', ids)
+        .execute();
+      const lots = new Map(rows.map((row) => [row.lot_id, { left: row.left_amount, aside: row.aside_amount }]));
+      for (const id of redo ? ids : ids.toReversed()) {
+        const row = rows.find((one) => one.id === id);
+        const held = lots.get(row?.lot_id ?? '');
+        const way = redo ? 1 : -1;
+        if (row === undefined || held === undefined || (row.undone_at_ms !== null) !== redo) return false;
+        held.left += way * row.left_change;
+        held.aside += way * row.aside_change;
+        if (held.aside < 0 || held.aside > held.left) return false;
+      }
+      return true;
+    },
+
     async movesFor(workId) {
       const rows = await db
         .selectFrom('lot_move')
