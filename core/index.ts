@@ -16,6 +16,7 @@ export {
 } from './gauge/gauge.js';
 export type { Count, Form, Measurement, State } from './gauge/measurement.js';
 export type { Given } from './given.js';
+export { notionsFor } from './notions.js';
 export type { Ask, Asks, Piece } from './piece.js';
 export { pieceById, pieces } from './pieces/index.js';
 export { ENGINE, type Plan, type PlanInput, plan } from './plan.js';

@@ -106,8 +106,12 @@ export type Step = {
   yarn?: readonly StepYarn[];
 };
 
-/** A thing to have at hand that is not yarn. */
-export type Notion = { id: string; say: Words; count: number };
+/** Things that one piece takes: so many, each cut to a length where it is cut, and words behind them. */
+export type Things = { id: string; count: number; one: string; many?: string; cutMm?: number; after?: Words };
+/** A stuff that one piece takes so much of. */
+export type Stuff = { id: string; massG: number; of: string };
+/** What to have at hand for one piece that is not yarn, as figures, so that it can be added up over several. */
+export type Notion = Things | Stuff;
 
 /** What a piece is, for the cautions that go with it. */
 export type Trait =

@@ -6,8 +6,8 @@ export type Figure =
   | { is: 'length'; mm: number }
   /** From one dimension to another: `10 1/2 to 11 in`. */
   | { is: 'range'; loMm: number; hiMm: number }
-  /** A length to leave or cut: rounded up, never down. */
-  | { is: 'tail'; mm: number }
+  /** A length to leave or cut: rounded up, never down; cut so many times, all of them together. */
+  | { is: 'tail'; mm: number; times?: number }
   | { is: 'mass'; g: number }
   | { is: 'count'; count: number; one: string; many: string }
   | { is: 'number'; value: number }
@@ -31,8 +31,8 @@ function asFigure(figure: Figure | Words | string | number): Figure {
 export const length = (mm: number): Figure => ({ is: 'length', mm });
 /** A range of a dimension, in mm. */
 export const range = (loMm: number, hiMm: number): Figure => ({ is: 'range', loMm, hiMm });
-/** A length to leave or cut, in mm; printed rounded up. */
-export const tail = (mm: number): Figure => ({ is: 'tail', mm });
+/** A length to leave or cut, in mm, printed rounded up; or what so many such lengths come to. */
+export const tail = (mm: number, times = 1): Figure => ({ is: 'tail', mm, ...(times > 1 && { times }) });
 /** A mass, in grams. */
 export const mass = (g: number): Figure => ({ is: 'mass', g });
 /** A number of things, with its singular and plural. */

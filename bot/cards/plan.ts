@@ -1,4 +1,5 @@
 import {
+  notionsFor,
   type Plan,
   type Printing,
   percentOf,
@@ -47,8 +48,8 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
         ? []
         : [
             {
-              label: plan.pieces === 1 ? 'Notions' : `Notions, for each of the ${plan.pieces}`,
-              text: `${joined(plan.notions.map(({ say }) => printed(say, printing)))}.`,
+              label: `Notions${forAll(plan)}`,
+              text: `${notionsText(plan, printing)}.`,
             },
           ]),
       { label: 'Assumed', text: assumedText(reply, printing) },
@@ -157,6 +158,12 @@ function yarnFact({ yarn, pieces }: Plan, { units }: Printing) {
   return [{ label: 'Yarn', text: `${about}${all}. Worked out from gauge alone, give or take ${percentOf(yarn.cv)}.` }];
 }
 
+/** The notions of all the pieces together. */
+const notionsText = ({ notions, pieces }: Plan, printing: Printing): string =>
+  joined(notionsFor(notions, pieces).map(({ say }) => printed(say, printing)));
+
+const forAll = ({ pieces }: Plan): string => (pieces === 1 ? '' : `, for ${pieces === 2 ? 'both' : `all ${pieces}`}`);
+
 /** When it must be ready; for an event, the day before it. */
 function dueLine({ day, event, said }: Due): string {
   const before = event === undefined ? '' : `, the day before ${dayInWords(event)}`;
@@ -177,14 +184,7 @@ export function stepsCard({ plan, rowsBefore }: ReplyOf<'steps'>, printing: Prin
   const on = plan.needles === undefined ? '' : ` on ${counted(plan.needles, 'needle')}`;
   return plainCard(`Steps for the ${plan.label.toLowerCase()}, ${counted(plan.rows, 'row')}${on}`, {
     kept: true,
-    body: [
-      ...moved,
-      ...(plan.notions.length === 0
-        ? []
-        : [
-            `At hand${plan.pieces === 1 ? '' : `, for each of the ${plan.pieces}`}: ${joined(plan.notions.map(({ say }) => printed(say, printing)))}.`,
-          ]),
-    ],
+    body: [...moved, ...(plan.notions.length === 0 ? [] : [`At hand${forAll(plan)}: ${notionsText(plan, printing)}.`])],
     steps: plan.steps.map(({ say }) => capital(printed(say, printing))),
     foot: plan.cautions.map((words) => printed(words, printing)),
     sayings: ['my gauge', ...resize(plan, printing)],

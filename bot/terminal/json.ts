@@ -1,4 +1,4 @@
-import { type Plan, type Printing, printed } from '../../core/index.js';
+import { notionsFor, type Plan, type Printing, printed } from '../../core/index.js';
 import { plainText } from '../cards/plain-text.js';
 import type { Reply, WorkShown } from '../reply.js';
 import type { Answered, Exchange } from '../turn.js';
@@ -112,7 +112,10 @@ function planJson(plan: Plan, printing: Printing) {
     checkpointAtRest: plan.checkpointAtRest,
     work: plan.work,
     yarn: plan.yarn,
-    notions: plan.notions.map(({ id, say, count }) => ({ id, count, text: printed(say, printing) })),
+    notions: notionsFor(plan.notions, plan.pieces).map(({ say, ...notion }) => ({
+      ...notion,
+      text: printed(say, printing),
+    })),
     steps: plan.steps.map(({ say, ...step }) => ({ ...step, text: printed(say, printing) })),
     cautions: words(plan.cautions),
     shortfalls: words(plan.shortfalls),

@@ -1,4 +1,4 @@
-import type { Notion, Step } from '../piece.js';
+import type { Step, Things } from '../piece.js';
 import { count, length, say, tail } from '../words.js';
 
 /** A button for every so much of an edge. Common practice, no source. */
@@ -22,12 +22,13 @@ export function buttonsAlong(edgeMm: number): { buttons: number; apartMm: number
 export const loopMm = (diameterMm: number, thickMm: number): number => 2 * (diameterMm + thickMm) + LOOP_ENDS_MM;
 
 /** Buttons to have at hand for an edge. */
-export function buttonNotion(edgeMm: number): Notion {
+export function buttonNotion(edgeMm: number): Things {
   const { buttons } = buttonsAlong(edgeMm);
   return {
     id: 'buttons',
     count: buttons,
-    say: say`${count(buttons, 'button')} of about ${length(ligneMm(USUAL.lignes))} (${USUAL.lignes} lignes)`,
+    one: 'button',
+    after: say` of about ${length(ligneMm(USUAL.lignes))} (${USUAL.lignes} lignes)`,
   };
 }
 

@@ -1,7 +1,7 @@
-import type { Made, Step } from '../piece.js';
+import type { Made, Step, Things } from '../piece.js';
 import { STOCK_CLOSURES } from '../tables/closures.js';
 import { MM_PER } from '../units/units.js';
-import { count, length, say, type Words } from '../words.js';
+import { length, say, type Words } from '../words.js';
 
 /** Ease of an opening beside its closure and rings: 1/2 to 1 in. Common practice, no source. */
 export const EASE_MM = { lo: 12.7, hi: 25.4 } as const;
@@ -66,9 +66,9 @@ export function closureSteps(
 }
 
 /** The closure and its rings to have at hand. */
-export function closureNotions(closureMm: number, ringMm: number) {
-  const closure = { id: 'closure', count: 1, say: say`a closure of ${closureLength(closureMm)}` };
+export function closureNotions(closureMm: number, ringMm: number): Things[] {
+  const closure = { id: 'closure', count: 1, one: 'closure', after: say` of ${closureLength(closureMm)}` };
   return ringMm === 0
     ? [closure]
-    : [closure, { id: 'rings', count: 2, say: say`${count(2, 'ring')}, ${length(ringMm)} kept for each` }];
+    : [closure, { id: 'rings', count: 2, one: 'ring', after: say`, ${length(ringMm)} kept for each` }];
 }

@@ -1,4 +1,4 @@
-import type { Notion, Step } from '../piece.js';
+import type { Step, Things } from '../piece.js';
 import { count, length, say, tail } from '../words.js';
 
 /** Left hanging at each end of a cord, to pull and knot. Common practice, no source. */
@@ -23,13 +23,13 @@ export const CHANNEL_MM = (Math.PI / 2) * CORD_MM + CHANNEL_ROOM_MM;
 export const eyelets = (stitches: number): number => 2 * Math.max(1, Math.round(stitches / STITCHES_A_PAIR));
 
 /** The cord to have at hand; its length by the edge where that is not known. */
-export const drawstringNotion = (girthMm: number | undefined): Notion => ({
+export const drawstringNotion = (girthMm: number | undefined): Things => ({
   id: 'drawstring',
   count: 1,
-  say:
-    girthMm === undefined
-      ? say`a cord once round the top and ${tail(2 * END_MM)} more`
-      : say`a cord of ${tail(drawstringMm(girthMm))}, ${length(CORD_MM)} thick`,
+  one: 'cord',
+  ...(girthMm === undefined
+    ? { after: say`, once round the top and ${tail(2 * END_MM)} more` }
+    : { cutMm: drawstringMm(girthMm), after: say`, ${length(CORD_MM)} thick` }),
 });
 
 /**

@@ -1,5 +1,5 @@
-import type { Notion, Step } from '../piece.js';
-import { count, length, say, tail } from '../words.js';
+import type { Step, Things } from '../piece.js';
+import { length, say } from '../words.js';
 
 /** Elastic to the girth it holds, and its overlap. Common practice, no source. */
 const ELASTIC_SHARE = 0.9;
@@ -8,11 +8,12 @@ const OVERLAP_MM = 20;
 /** Elastic that holds an edge on a body this far round, cut length in mm: nine tenths of it and an overlap. */
 export const elasticMm = (bodyGirthMm: number): number => ELASTIC_SHARE * bodyGirthMm + OVERLAP_MM;
 
-/** Elastic to have at hand. */
-export const elasticNotion = (cutMm: number, pieces = 1): Notion => ({
+/** Elastic to have at hand, for each of the parts. */
+export const elasticNotion = (cutMm: number, parts = 1): Things => ({
   id: 'elastic',
-  count: pieces,
-  say: pieces === 1 ? say`elastic, ${tail(cutMm)}` : say`${count(pieces, 'length')} of elastic, ${tail(cutMm)} each`,
+  count: parts,
+  one: 'elastic',
+  cutMm,
 });
 
 /** Elastic threaded into an edge. */

@@ -1,4 +1,4 @@
-import type { Notion, Step } from '../piece.js';
+import type { Step, Things } from '../piece.js';
 import { count, length, say, tail } from '../words.js';
 
 /** What a strand loses in its knot and in the trimming, at each end. Common practice. */
@@ -21,10 +21,12 @@ const strandsOf = ({ tassels, strands }: Fringe): number => 2 * tassels * strand
 export const fringeYarnMm = (fringe: Fringe): number => strandsOf(fringe) * strandMm(fringe.hangsMm);
 
 /** Strands to cut. */
-export const fringeNotion = (fringe: Fringe): Notion => ({
+export const fringeNotion = (fringe: Fringe): Things => ({
   id: 'fringe',
   count: strandsOf(fringe),
-  say: say`${count(strandsOf(fringe), 'strand')} of ${tail(strandMm(fringe.hangsMm))} for the fringe, ${tail(fringeYarnMm(fringe))} of yarn`,
+  one: 'strand',
+  cutMm: strandMm(fringe.hangsMm),
+  after: say` for the fringe`,
 });
 
 /** Strands cut, knotted in at both ends and trimmed. */

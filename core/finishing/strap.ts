@@ -1,5 +1,5 @@
-import type { Notion, Step } from '../piece.js';
-import { length, say, tail } from '../words.js';
+import type { Step, Things } from '../piece.js';
+import { length, say } from '../words.js';
 
 /** What a strap lies over: a hand, or from a longer drop on a shoulder. Common practice, no source. */
 const HAND_MM = 80;
@@ -19,7 +19,7 @@ export function strapMm(dropMm: number, widthMm: number): number {
 }
 
 /** The strap to have at hand. */
-export const strapNotion = (cutMm: number): Notion => ({ id: 'strap', count: 1, say: say`a strap of ${tail(cutMm)}` });
+export const strapNotion = (cutMm: number): Things => ({ id: 'strap', count: 1, one: 'strap', cutMm });
 
 /** Both ends of a strap sewn on, through rings where there are any, and tried. */
 export const strapStep = (rings: boolean): Step => ({

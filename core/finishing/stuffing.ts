@@ -1,5 +1,5 @@
-import type { Notion, Step } from '../piece.js';
-import { count, mass, say } from '../words.js';
+import type { Step, Stuff } from '../piece.js';
+import { count, say } from '../words.js';
 
 /** Stuffing that fills a cubic centimetre, in grams. From memory: 0.025 to 0.035. */
 const G_PER_CM3 = 0.03;
@@ -11,10 +11,10 @@ export function ballFilling(diameterMm: number): { volumeCm3: number; massG: num
 }
 
 /** Stuffing to have at hand. */
-export const stuffingNotion = (massG: number): Notion => ({
+export const stuffingNotion = (massG: number): Stuff => ({
   id: 'stuffing',
-  count: 1,
-  say: say`about ${mass(massG)} of stuffing`,
+  massG,
+  of: 'stuffing',
 });
 
 /** The piece filled through the end still open. */

@@ -207,7 +207,12 @@ export const cushionCover = piece({
     const closureMm = closureOf(made);
     const wideMm = asked.width ?? sizeMm(made, 'width');
     return [
-      { id: 'form', count: 1, say: say`a cushion form of ${length(wideMm)} by ${length(asked.height ?? wideMm)}` },
+      {
+        id: 'form',
+        count: 1,
+        one: 'cushion form',
+        after: say` of ${length(wideMm)} by ${length(asked.height ?? wideMm)}`,
+      },
       ...(closureMm === undefined ? [buttonNotion(edgeOf(made))] : closureNotions(closureMm, 0)),
     ];
   },

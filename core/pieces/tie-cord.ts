@@ -186,7 +186,7 @@ export const tieCord = piece({
   layouts,
   assumes,
   notions: ({ asked }) =>
-    endsOf(asked) === 'rings' ? [{ id: 'rings', count: 2, say: say`${count(2, 'ring')} or swivels` }] : [],
+    endsOf(asked) === 'rings' ? [{ id: 'rings', count: 2, one: 'ring or swivel', many: 'rings or swivels' }] : [],
   steps,
   outline: ({ rows, rowMm, needles, stitchMm }) =>
     rectangle(rows * rowMm, ((needles ?? NEEDLES) * (stitchMm ?? 0)) / 2, {

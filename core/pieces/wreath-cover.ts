@@ -167,12 +167,13 @@ export const wreathCover = piece({
     {
       id: 'form',
       count: 1,
-      say:
+      one: 'ring form',
+      after:
         asked.outside === undefined
-          ? say`a ring form ${length(asked.girth ?? 0)} round`
-          : say`a ring form ${length(asked.outside)} across and ${length(asked.girth ?? 0)} round`,
+          ? say` ${length(asked.girth ?? 0)} round`
+          : say` ${length(asked.outside)} across and ${length(asked.girth ?? 0)} round`,
     },
-    { id: 'hanging_loop', count: 1, say: say`${tail(LOOP_MM)} of cord to hang it by` },
+    { id: 'hanging_loop', count: 1, one: 'hanging cord', cutMm: LOOP_MM },
   ],
   steps: (made) => [
     ...startSteps(made, graftTail(made), { beside: PANEL_NEEDLES }),

@@ -55,13 +55,21 @@ export const printedOthers = (mms: readonly number[], units: Units): string => {
   return `${mms.map((mm) => bareLength(mm, other)).join(' by ')} ${other}`;
 };
 
-/** A length to leave or cut, rounded up to 5 cm, a whole inch or, over two yards, a tenth of a yard. */
-export function printedTail(mm: number, units: Units): string {
-  if (units === 'in')
-    return mm > 72 * MM_PER.in
-      ? `${plainNumber(Math.ceil(mm / (MM_PER.yd / 10) - 0.02) / 10, 1)} yd`
-      : `${Math.ceil(mm / MM_PER.in - 0.05)} in`;
-  const cm = Math.ceil(mm / 50 - 0.02) * 5;
+const INCHES_A_YARD = 36;
+const TWO_YARDS_MM = 2 * MM_PER.yd;
+
+/**
+ * A length to leave or cut, rounded up to 5 cm, a whole inch or, over two yards, a tenth of a yard.
+ * @param times lengths cut, each rounded up before they are added
+ */
+export function printedTail(mm: number, units: Units, times = 1): string {
+  if (units === 'in') {
+    const isLong = mm > TWO_YARDS_MM;
+    const each = isLong ? Math.ceil(mm / (MM_PER.yd / 10) - 0.02) / 10 : Math.ceil(mm / MM_PER.in - 0.05);
+    const yards = (each * times) / (isLong ? 1 : INCHES_A_YARD);
+    return isLong || yards > 2 ? `${plainNumber(Math.ceil(yards * 10 - 1e-9) / 10, 1)} yd` : `${each * times} in`;
+  }
+  const cm = Math.ceil(mm / 50 - 0.02) * 5 * times;
   return cm >= 100 ? `${plainNumber(cm / 100, 2)} m` : `${cm} cm`;
 }
 
@@ -87,7 +95,7 @@ function printedFigure(figure: Figure, printing: Printing): string {
     case 'range':
       return printedRange(figure.loMm, figure.hiMm, printing.units);
     case 'tail':
-      return printedTail(figure.mm, printing.units);
+      return printedTail(figure.mm, printing.units, figure.times);
     case 'mass':
       return printedMass(figure.g);
     case 'count':

@@ -5,7 +5,7 @@ import { v7 } from 'uuid';
 import { openSqlite } from '../../bot/store/sqlite.js';
 import { silentLog } from '../../bot/surroundings.js';
 import { taken } from '../../bot/turn.js';
-import { type Measurement, type Plan, pieceById, plan, printed, type Words } from '../../core/index.js';
+import { type Measurement, notionsFor, type Plan, pieceById, plan, printed, type Words } from '../../core/index.js';
 import { landingChance } from '../../core/sizing/rows.js';
 import { corrected } from '../../core/work/correction.js';
 import { hanging, workOf } from '../core/work/samples.js';
@@ -29,7 +29,7 @@ const planned = (measurements: readonly Measurement[]): Plan => {
 };
 
 const wordsOf = (made: Plan): readonly Words[] => [
-  ...[...made.steps, ...made.notions].map(({ say }) => say),
+  ...[...made.steps, ...notionsFor(made.notions, made.pieces)].map(({ say }) => say),
   ...made.cautions,
   ...made.shortfalls,
   ...made.assumed,

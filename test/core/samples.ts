@@ -2,10 +2,12 @@ import { type Estimate, estimate, type Observation } from '../../core/gauge/esti
 import type { Count, Measurement } from '../../core/gauge/measurement.js';
 import { bySwatch, type Swatch, type SwatchReading, swatches, weightOf } from '../../core/gauge/swatches.js';
 import type { Given } from '../../core/given.js';
+import { notionsFor } from '../../core/notions.js';
 import type { Piece } from '../../core/piece.js';
 import { type Plan, type PlanInput, plan } from '../../core/plan.js';
 import type { Outcome, Problem } from '../../core/problems.js';
 import type { Measure, Window } from '../../core/sizing/rows.js';
+import type { Words } from '../../core/words.js';
 
 /** A known count whose length was read off a ruler. */
 export const read = (count: number, overMm: number): Count => ({ count, overMm, how: 'read' });
@@ -67,3 +69,6 @@ export function problemsOf(outcome: Outcome<unknown>): readonly Problem[] {
   if (outcome.ok) throw new Error('no problem was found');
   return outcome.problems;
 }
+
+/** What a plan says to have at hand, for all its pieces. */
+export const atHand = ({ notions, pieces }: Plan): Words[] => notionsFor(notions, pieces).map(({ say }) => say);

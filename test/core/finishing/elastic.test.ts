@@ -6,6 +6,7 @@ import { printed } from '../../../core/units/print.js';
 test('an elastic is nine tenths of what it goes round, and an overlap', () => {
   expect(elasticMm(561.1)).toBeCloseTo(525, 1);
   expect(elasticMm(215.7)).toBeCloseTo(214.1, 1);
-  expect(printed(elasticNotion(525).say, { units: 'cm' })).toBe('elastic, 55 cm');
+  expect(elasticNotion(525)).toMatchObject({ count: 1, cutMm: 525 });
+  expect(elasticNotion(525, 2).count).toBe(2);
   expect(printed(elasticStep('the brim').say, { units: 'cm' })).toContain('round the brim, overlap its ends by 2 cm');
 });

@@ -4,7 +4,7 @@ import { cushionCover } from '../../../core/pieces/cushion-cover.js';
 import type { PlanInput } from '../../../core/plan.js';
 import { printed } from '../../../core/units/print.js';
 import type { Words } from '../../../core/words.js';
-import { between, EVEN, mm, outcomeOf, planOf, problemsOf, tube } from '../samples.js';
+import { atHand, between, EVEN, mm, outcomeOf, planOf, problemsOf, tube } from '../samples.js';
 
 const onEven = { needles: 48, measurements: EVEN };
 const made = (values: PlanInput['values'], more: Partial<PlanInput> = {}) =>
@@ -50,7 +50,7 @@ describe('a cushion cover for a form of 300 by 300 mm', () => {
     const square = made({ width: mm(300) });
     expect(square).toMatchObject({ needles: 41, rows: 116 });
     expect(cm(square.assumed)).toContain('as tall as it is wide');
-    expect(cm(square.notions.map((n) => n.say))).toContain('a cushion form of 30 cm by 30 cm');
+    expect(cm(atHand(square))).toContain('a cushion form of 30 cm by 30 cm');
   });
 
   test('has the longest stock closure that leaves 20 mm, or buttons every 50 mm', () => {

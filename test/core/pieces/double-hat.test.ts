@@ -5,7 +5,7 @@ import type { PlanInput } from '../../../core/plan.js';
 import { bodySizeMm } from '../../../core/tables/bodies.js';
 import { printed } from '../../../core/units/print.js';
 import type { Words } from '../../../core/words.js';
-import { BULKY, EVEN, mm, outcomeOf, planOf, problemsOf } from '../samples.js';
+import { atHand, BULKY, EVEN, mm, outcomeOf, planOf, problemsOf } from '../samples.js';
 
 const onBulky = { needles: 48, measurements: BULKY };
 const made = (values: PlanInput['values'], more: Partial<PlanInput> = onBulky) => planOf(doubleHat, values, more);
@@ -99,5 +99,5 @@ test('a brim over half of the depth is refused, none is folded from none', () =>
 
 test('an elastic in the fold comes with its length', () => {
   // .9·471.8 + 20 = 444.6, rounded up.
-  expect(text(made({ head: GIRL, elastic: choice('with') }).notions.map((n) => n.say))).toEqual(['elastic, 45 cm']);
+  expect(text(atHand(made({ head: GIRL, elastic: choice('with') })))).toEqual(['an elastic of 45 cm']);
 });

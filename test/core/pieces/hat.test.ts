@@ -5,7 +5,7 @@ import type { PlanInput } from '../../../core/plan.js';
 import { bodySizeMm } from '../../../core/tables/bodies.js';
 import { printed } from '../../../core/units/print.js';
 import type { Words } from '../../../core/words.js';
-import { BULKY, mm, outcomeOf, planOf, problemsOf } from '../samples.js';
+import { atHand, BULKY, mm, outcomeOf, planOf, problemsOf } from '../samples.js';
 
 const onBulky = { needles: 48, measurements: BULKY };
 const made = (values: PlanInput['values'], more: Partial<PlanInput> = onBulky) => planOf(hat, values, more);
@@ -164,7 +164,7 @@ describe('the brim', () => {
   test('with elastic comes with its length and its step', () => {
     // .9·561.1 + 20 = 525, rounded up.
     const plan = made({ head: WOMAN, elastic: choice('with') });
-    expect(text(plan.notions.map((n) => n.say))).toEqual(['elastic, 55 cm']);
+    expect(text(atHand(plan))).toEqual(['an elastic of 55 cm']);
     expect(count(plan, 'elastic')).toBe(1);
   });
 });

@@ -5,7 +5,7 @@ import type { PlanInput } from '../../../core/plan.js';
 import { bodySizeMm } from '../../../core/tables/bodies.js';
 import { printed } from '../../../core/units/print.js';
 import type { Words } from '../../../core/words.js';
-import { EVEN, mm, outcomeOf, planOf, problemsOf, read, tube } from '../samples.js';
+import { atHand, EVEN, mm, outcomeOf, planOf, problemsOf, read, tube } from '../samples.js';
 
 const LEG: Given = { is: 'choice', id: 'leg' };
 const HAND = mm(bodySizeMm('hand', { is: 'woman' }) ?? 0);
@@ -88,7 +88,7 @@ describe('leg warmers for a woman, 350 mm long', () => {
   // 0.9·215.7 + 20 = 214.1, rounded up to 25 cm.
   test('take an elastic at each ankle and have no thumb', () => {
     expect(made.notions).toMatchObject([{ id: 'elastic', count: 2 }]);
-    expect(cm(made.notions.map((n) => n.say))).toBe('2 lengths of elastic, 25 cm each');
+    expect(cm(atHand(made))).toBe('2 elastics of 25 cm (50 cm in all)');
     expect(total(made, 'elastic')).toBe(2);
     expect(cm(made.assumed)).not.toContain('thumb');
   });

@@ -4,7 +4,7 @@ import { mugSleeve } from '../../../core/pieces/mug-sleeve.js';
 import type { PlanInput } from '../../../core/plan.js';
 import { printed } from '../../../core/units/print.js';
 import type { Words } from '../../../core/words.js';
-import { between, EVEN, mm, outcomeOf, planOf, problemsOf, read, tube } from '../samples.js';
+import { atHand, between, EVEN, mm, outcomeOf, planOf, problemsOf, read, tube } from '../samples.js';
 
 const BASE: Given = { is: 'choice', id: 'gathered' };
 const onEven = { needles: 48, measurements: EVEN };
@@ -109,7 +109,7 @@ describe('room for a handle', () => {
     expect([count(made, 'button'), count(made, 'loop'), count(made, 'cast_off'), count(made, 'graft')]).toEqual([
       2, 2, 32, 0,
     ]);
-    expect(cm(made.notions.map((n) => n.say))).toBe('2 buttons of about 2 cm (32 lignes)');
+    expect(cm(atHand(made))).toBe('2 buttons of about 2 cm (32 lignes)');
     expect(cm(made.cautions)).toContain('Small parts');
   });
 

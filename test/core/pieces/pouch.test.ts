@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { pouch } from '../../../core/pieces/pouch.js';
 import type { Problem } from '../../../core/problems.js';
 import { printed } from '../../../core/units/print.js';
-import { between, mm, outcomeOf, planOf, problemsOf } from '../samples.js';
+import { atHand, between, mm, outcomeOf, planOf, problemsOf } from '../samples.js';
 
 const inches = (n: number) => mm(n * 25.4);
 const size = (plan: ReturnType<typeof planOf>, id: string) => plan.sizes.find((s) => s.id === id)?.expectedMm;
@@ -61,7 +61,7 @@ describe('a pouch of a width alone', () => {
 
   test('takes the longest stock closure that its expected width takes', () => {
     const made = planOf(pouch, { width: inches(11) });
-    expect(made.notions.map((n) => printed(n.say, { units: 'in' }))[0]).toBe('a closure of 8 in (20 cm)');
+    expect(atHand(made).map((words) => printed(words, { units: 'in' }))[0]).toBe('a closure of 8 in (20 cm)');
   });
 
   test('too narrow for any closure has none, and no caution about one', () => {
@@ -124,7 +124,7 @@ describe('rings', () => {
     const low = planOf(pouch, { width: inches(11) }, { needles: 20 });
     const assumed = low.assumed.map((w) => printed(w, { units: 'in' }));
     expect(assumed).toContain('no rings, for which it is too low');
-    expect(low.notions.map((n) => printed(n.say, { units: 'in' }))).toEqual(['a closure of 10 in (25 cm)']);
+    expect(atHand(low).map((words) => printed(words, { units: 'in' }))).toEqual(['a closure of 10 in (25 cm)']);
     expect(stepCount(low, 'ring')).toBeUndefined();
   });
 
@@ -138,7 +138,7 @@ describe('a strap', () => {
   test('asked for by its drop comes with its length, its step and the cautions of loops and loads', () => {
     const made = planOf(pouch, { closure: inches(8), strap: mm(250) });
     // 2·√(250² + ((271.78 − 100)/2)²) + 100 + 80 = 708.7, rounded up to 5 cm.
-    expect(made.notions.map((n) => printed(n.say, { units: 'cm' }))[0]).toBe('a strap of 75 cm');
+    expect(atHand(made).map((words) => printed(words, { units: 'cm' }))[0]).toBe('a strap of 75 cm');
     expect(stepCount(made, 'strap')).toBe(2);
     expect(made.cautions.map((w) => printed(w, { units: 'cm' })).join(' ')).toMatch(/long loop.*bear the load/);
     expect(made.assumed.map((w) => printed(w, { units: 'cm' }))).toContain('a strap that drops 25 cm to the top edge');

@@ -4,7 +4,7 @@ import { stuffedBall } from '../../../core/pieces/stuffed-ball.js';
 import type { PlanInput } from '../../../core/plan.js';
 import { printed } from '../../../core/units/print.js';
 import type { Words } from '../../../core/words.js';
-import { EVEN, mm, outcomeOf, planOf, problemsOf, read, tube } from '../samples.js';
+import { atHand, EVEN, mm, outcomeOf, planOf, problemsOf, read, tube } from '../samples.js';
 
 const PANEL: Given = { is: 'choice', id: 'panel' };
 const onEven = { needles: 48, measurements: EVEN };
@@ -43,7 +43,7 @@ describe('a ball of 48 needles, 114.6 mm across', () => {
   // π·114.59³/6000 = 787.9 cm³; 0.03 g each.
   test('is filled with 788 cm³, 24 g', () => {
     expect(count(made, 'stuff')).toBeCloseTo(787.9, 1);
-    expect(cm(made.notions.map((n) => n.say))).toBe('about 24 g of stuffing');
+    expect(cm(atHand(made))).toBe('about 24 g of stuffing');
   });
 
   // 1.5·√(48/1.6) = 8.2 mm, so 1.6 cm across.

@@ -4,7 +4,7 @@ import { tieCord } from '../../../core/pieces/tie-cord.js';
 import type { PlanInput } from '../../../core/plan.js';
 import { printed } from '../../../core/units/print.js';
 import type { Words } from '../../../core/words.js';
-import { between, mm, outcomeOf, planOf, problemsOf, read, tube } from '../samples.js';
+import { atHand, between, mm, outcomeOf, planOf, problemsOf, read, tube } from '../samples.js';
 
 const choice = (id: string): Given => ({ is: 'choice', id });
 /** A cord of rows 6 mm high. */
@@ -32,7 +32,7 @@ describe('a strap that drops 250 mm to a piece 280 mm wide', () => {
     expect(yarn(made).reduce((sum, y) => sum + (y.stitches ?? 0), 0)).toBe(412);
     expect(yarn(made).some(({ role }) => role === 'waste')).toBe(false);
     expect([count(made, 'gather'), count(made, 'ring')]).toEqual([4, 2]);
-    expect(cm(made.notions.map((n) => n.say))).toBe('2 rings or swivels');
+    expect(cm(atHand(made))).toBe('2 rings or swivels');
     expect(cm(made.assumed)).toContain('8 cm of it turned through the rings');
   });
 

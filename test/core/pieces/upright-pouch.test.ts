@@ -4,7 +4,7 @@ import { uprightPouch } from '../../../core/pieces/upright-pouch.js';
 import type { PlanInput } from '../../../core/plan.js';
 import { printed } from '../../../core/units/print.js';
 import type { Words } from '../../../core/words.js';
-import { between, EVEN, mm, outcomeOf, planOf, problemsOf, tube } from '../samples.js';
+import { atHand, between, EVEN, mm, outcomeOf, planOf, problemsOf, tube } from '../samples.js';
 
 const onEven = { needles: 48, measurements: EVEN };
 const made = (values: PlanInput['values'], more: Partial<PlanInput> = {}) =>
@@ -45,7 +45,7 @@ describe('an upright pouch 208 mm tall in one layer', () => {
 
   // 2·180 + 2·140, rounded up.
   test('takes a cord of 640 mm, rounded up, in its hem, with the cautions of cords, beads and load', () => {
-    expect(cm(single.notions.map((n) => n.say))).toContain('a cord of 65 cm');
+    expect(cm(atHand(single))).toContain('a cord of 65 cm');
     expect(says(single)).toContain('Thread the cord through the hem');
     expect(single.cautions).toHaveLength(6);
     expect(cm(single.cautions)).toMatch(/Small parts|Cords and drawstrings/);
@@ -151,5 +151,5 @@ describe('other tops', () => {
 test('an upright pouch before its needles are known says its cord by the top', () => {
   const bare = made({ height: HIGH }, { needles: undefined, measurements: [tube('rows', 100, 500)] });
   expect(bare.rows).toBe(46);
-  expect(cm(bare.notions.map((n) => n.say))).toBe('a cord once round the top and 30 cm more');
+  expect(cm(atHand(bare))).toBe('a cord, once round the top and 30 cm more');
 });

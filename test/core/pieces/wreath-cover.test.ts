@@ -3,7 +3,7 @@ import { wreathCover } from '../../../core/pieces/wreath-cover.js';
 import type { PlanInput } from '../../../core/plan.js';
 import { printed } from '../../../core/units/print.js';
 import type { Words } from '../../../core/words.js';
-import { between, EVEN, mm, outcomeOf, planOf, problemsOf, read, tube } from '../samples.js';
+import { atHand, between, EVEN, mm, outcomeOf, planOf, problemsOf, read, tube } from '../samples.js';
 
 const onEven = { needles: 48, measurements: EVEN };
 const wreath = (values: PlanInput['values'], needles: number | undefined = 48) =>
@@ -51,9 +51,7 @@ describe('a cover for a form 300 mm across and 160 mm round', () => {
   });
 
   test('needs the form and a cord to hang it by, and is kept off candles', () => {
-    expect(cm(made.notions.map((n) => n.say))).toBe(
-      'a ring form 30 cm across and 16 cm round / 15 cm of cord to hang it by',
-    );
+    expect(cm(atHand(made))).toBe('a ring form 30 cm across and 16 cm round / a hanging cord of 15 cm');
     expect(cm(made.cautions)).toMatch(/Small parts.*candles/);
     expect(cm(made.because ? [made.because] : [])).toContain('a closed form enters no tube');
   });
@@ -88,7 +86,7 @@ describe('the length of the cover', () => {
   test('may be asked for by itself', () => {
     const made = wreath({ length: between(743.35, 782.48), girth: mm(160) });
     expect(made.rows).toBe(152);
-    expect(cm(made.notions.map((n) => n.say))).toContain('a ring form 16 cm round');
+    expect(cm(atHand(made))).toContain('a ring form 16 cm round');
   });
 
   test('must suit the form asked for with it', () => {

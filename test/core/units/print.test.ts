@@ -64,6 +64,12 @@ describe('a length to leave or cut', () => {
     );
     expect(short).toEqual([]);
   });
+
+  // 11 strands of 40 cm are 4.4 m; of 16 in they are 176 in, 4.89 yd; of 91 in, printed 2.6 yd, they are 28.6 yd.
+  test('cut several times is the sum of what is cut', () => {
+    expect([print.printedTail(386, 'cm', 11), print.printedTail(386, 'in', 11)]).toEqual(['4.4 m', '4.9 yd']);
+    expect([print.printedTail(386, 'in', 4), print.printedTail(91 * 25.4, 'in', 11)]).toEqual(['64 in', '28.6 yd']);
+  });
 });
 
 describe('other figures', () => {
