@@ -50,7 +50,7 @@ export const PlanAsk = z.object({
   copies: z.number().int().min(1).max(500).default(1),
   values: z.record(z.string(), Value).default({}),
   on: Bench.default({}),
-  focus: z.array(z.enum(['rows', 'needles', 'yarn', 'steps'])).default([]),
+  focus: z.array(z.enum(['rows', 'needles', 'yarn', 'notions', 'steps'])).default([]),
   due: Due.optional(),
   /** The maker's words for the sizes, kept while the piece is not known and so cannot be asked what they mean. */
   words: z.string().optional(),

@@ -63,6 +63,7 @@ function changed(edit: Edit, talk: Conversation): Request {
     values,
     copies: edit.copies ?? subject.copies,
     on: rebenched(subject.on, edit.on),
+    focus: edit.focus.length > 0 ? edit.focus : subject.focus,
     due: edit.due ?? subject.due,
   };
   return { kind: 'plan', ask, follows: talk.pending === undefined };

@@ -20,7 +20,7 @@ function things({ id, cutMm, after = say``, ...each }: Things, pieces: number): 
   const all = each.count * pieces;
   const howMany =
     all === 1 ? say`${/^[aeiou]/.test(each.one) ? 'an' : 'a'} ${each.one}` : say`${count(all, each.one, each.many)}`;
-  const inAll = all === 1 || cutMm === undefined ? say`` : say` (${tail(cutMm, all)} in all)`;
+  const inAll = all === 1 || cutMm === undefined ? say`` : say` (${tail(cutMm, all)} altogether)`;
   const cut = cutMm === undefined ? say`` : say` of ${tail(cutMm)}${inAll}`;
   return { id, count: all, ...(cutMm !== undefined && { cutMm }), say: say`${howMany}${cut}${after}` };
 }

@@ -1,5 +1,4 @@
 import {
-  notionsFor,
   type Plan,
   type Printing,
   percentOf,
@@ -17,6 +16,7 @@ import type { ReplyOf } from '../reply.js';
 import type { Due, PlanAsk, Value } from '../request.js';
 import { type Card, plainCard } from './card.js';
 import { capital, changedLine, counted, gaugeName, joined } from './names.js';
+import { atHandLine, howMany, notionsFact, notionsLead } from './notions.js';
 
 /** From here on a chance needs no remedy beside it. */
 const LIKELY = 0.6;
@@ -29,11 +29,12 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
   const at = measureFirst ? `, and measure at row ${plan.checkpoint?.row}` : '';
   const alike = plan.parts === 1 ? '' : `, ${plan.parts} alike`;
   const knit = `Knit ${counted(plan.rows, 'row')}${on}${alike}${at}`;
-  const yarnFirst = ask.focus.includes('yarn') && !ask.focus.includes('rows') ? yarnLead(plan, printing) : undefined;
-  return plainCard(yarnFirst ?? knit, {
+  const first = askedFirst(ask);
+  const lead = first && LEADS[first](plan, printing);
+  return plainCard(lead ?? knit, {
     kept: true,
     body: [
-      ...(yarnFirst === undefined ? [] : [`${knit}.`]),
+      ...(lead === undefined ? [] : [`${knit}.`]),
       ...changedLine(changed, printing),
       ...plan.shortfalls.map((words) => printed(words, printing)),
       sizeLine(plan, printing),
@@ -44,14 +45,7 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
       { label: 'Chance', text: chanceText(plan, ask.values, printing) },
       ...better(plan),
       ...yarnFact(plan, printing),
-      ...(plan.notions.length === 0
-        ? []
-        : [
-            {
-              label: `Notions${forAll(plan)}`,
-              text: `${notionsText(plan, printing)}.`,
-            },
-          ]),
+      ...(first === 'notions' ? [] : notionsFact(plan, printing)),
       { label: 'Assumed', text: assumedText(reply, printing) },
     ],
     offers: reply.offers,
@@ -72,10 +66,15 @@ export function planInBrief(reply: ReplyOf<'plan'>, printing: Printing): string 
   return `knit ${counted(plan.rows, 'row')}${on}. ${sizeLine(plan, printing)} ${chance} Assumed: ${assumedText(reply, printing)}`;
 }
 
-/** The yarn first, for a maker who asked for it and not for rows. */
-const yarnLead = ({ yarn, pieces, label }: Plan, { units }: Printing): string | undefined =>
-  yarn &&
-  `About ${printedYarn(yarn.lengthM * pieces, units)} of yarn for ${pieces === 1 ? `one ${label.toLowerCase()}` : `${pieces} of them`}`;
+/** What a maker asked for who did not ask for rows. */
+const askedFirst = ({ focus }: PlanAsk): 'yarn' | 'notions' | undefined =>
+  focus.includes('rows') ? undefined : focus.find((what) => what === 'yarn' || what === 'notions');
+
+const yarnLead = (plan: Plan, { units }: Printing): string | undefined =>
+  plan.yarn && `About ${printedYarn(plan.yarn.lengthM * plan.pieces, units)} of yarn for ${howMany(plan)}`;
+
+/** What leads in place of the rows. */
+const LEADS = { yarn: yarnLead, notions: notionsLead };
 
 /** A follow-up that makes it a little larger, in the maker's unit. */
 function resize(plan: Plan, { units }: Printing): string[] {
@@ -158,12 +157,6 @@ function yarnFact({ yarn, pieces }: Plan, { units }: Printing) {
   return [{ label: 'Yarn', text: `${about}${all}. Worked out from gauge alone, give or take ${percentOf(yarn.cv)}.` }];
 }
 
-/** The notions of all the pieces together. */
-const notionsText = ({ notions, pieces }: Plan, printing: Printing): string =>
-  joined(notionsFor(notions, pieces).map(({ say }) => printed(say, printing)));
-
-const forAll = ({ pieces }: Plan): string => (pieces === 1 ? '' : `, for ${pieces === 2 ? 'both' : `all ${pieces}`}`);
-
 /** When it must be ready; for an event, the day before it. */
 function dueLine({ day, event, said }: Due): string {
   const before = event === undefined ? '' : `, the day before ${dayInWords(event)}`;
@@ -184,7 +177,7 @@ export function stepsCard({ plan, rowsBefore }: ReplyOf<'steps'>, printing: Prin
   const on = plan.needles === undefined ? '' : ` on ${counted(plan.needles, 'needle')}`;
   return plainCard(`Steps for the ${plan.label.toLowerCase()}, ${counted(plan.rows, 'row')}${on}`, {
     kept: true,
-    body: [...moved, ...(plan.notions.length === 0 ? [] : [`At hand${forAll(plan)}: ${notionsText(plan, printing)}.`])],
+    body: [...moved, ...atHandLine(plan, printing)],
     steps: plan.steps.map(({ say }) => capital(printed(say, printing))),
     foot: plan.cautions.map((words) => printed(words, printing)),
     sayings: ['my gauge', ...resize(plan, printing)],

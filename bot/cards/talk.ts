@@ -78,7 +78,7 @@ export function helpCard(
   return plainCard(`What I can do for ${you}`, {
     kept: true,
     facts: [
-      { label: 'Rows', text: `${rows}, "make it 12", "on the 48"` },
+      { label: 'Rows', text: `${rows}, "make it 12", "on the 48", "notions for 12"` },
       { label: 'Gauge', text: `"${measured}", "my gauge"` },
       { label: 'Any time', text: '"steps", "undo", "never mind", "use inches"' },
     ],

@@ -174,7 +174,7 @@ function followUp(values: Record<string, Value | null>, found: Found, isUnsized:
   const isPlain = answer?.given === undefined && answer?.assumed !== 'body';
   if (copies === undefined && isPlain && isAnswer(sheet, context, intent, values))
     return [...records, loneReply(sheet, bare, context)];
-  return [...records, { kind: 'change', edit: { values, on, copies, focus: [], due } }];
+  return [...records, { kind: 'change', edit: { values, on, copies, focus: focusOf(sheet), due } }];
 }
 
 /** Words that point to the plan in hand. */

@@ -121,6 +121,8 @@ export const TRADE_WORDS = [
   'count',
   'counter',
   'weighs',
+  'notions',
+  'haberdashery',
 ];
 
 const EVERYDAY =
@@ -141,12 +143,12 @@ friday saturday sunday january february march april may june july august septemb
 narrower taller longer deeper shorter bigger larger smaller higher broader fewer tight tighter thick thin heavy light lace fine hers his him her start started finish colour color colours colors
 id ill im ive youd hows wanna pls plz thx ty cheers kindly hiya morning evening afternoon sorry yeah yep wondering wonder tried dont
 add adding lose skip skipping drop remove omit change changed changing swap rather prefer knitted knitting dried dry
-min max minimum maximum ish circa above up than lost track counts counters says shows reads weigh weighed unraveled frogged ripped pulled
+list notion min max minimum maximum ish circa above up than lost track counts counters says shows reads weigh weighed unraveled frogged ripped pulled
 scrap sewn meant cranked row tally dial setting`.split(/\s+/);
 
 /** Ordinary words one slip away from a word of the trade: they are not typos, and stay themselves. */
 const LOOKALIKES = new Set(
-  `aground bans bars bass bats bays begs bogs brad bread breath brood bugs closed crutch deed deem deer dept edged gauze gouge graph
+  `nation nations aground bans bars bass bats bays begs bogs brad bread breath brood bugs closed crutch deed deem deer dept edged gauze gouge graph
 grift handing heap held hell helm hemp inched itches lengthen lengthy lone lung machined needled needless pane paned panes parse penal
 poach poached poaches pooch porch porches pounce pulse pure puree purge purser pursue rang rented rind rinds rink robs rods roes rosy rots rung rungs
 rusted scam seal seals sear seat seats seem seems sham sketches slam slams snitches spam steam steep stems stitched stops stretches swam swath switch

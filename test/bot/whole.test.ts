@@ -60,6 +60,12 @@ describe('an edit joins the plan it changes', () => {
     expect(TALK).toEqual(before);
   });
 
+  test('keeping what is told first, unless something else is asked for', () => {
+    const yarn = { ...TALK, subject: PlanAsk.parse({ piece: 'pouch', focus: ['yarn'] }) };
+    expect(change({ copies: 2 }, yarn).ask.focus).toEqual(['yarn']);
+    expect(change({ focus: ['notions'] }, yarn).ask.focus).toEqual(['notions']);
+  });
+
   test('a plan that waits goes before the last one', () => {
     const talk = {
       ...waiting({ kind: 'plan', ask: PlanAsk.parse({ piece: 'plain-tube' }) }, 'length'),

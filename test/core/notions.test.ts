@@ -30,9 +30,9 @@ describe('notions for 12', () => {
   // 2·√(250² + ((271.78 − 100)/2)²) + 100 + 80 = 708.7 mm, cut at 75 cm: twelve of those are 9 m, not 8.5.
   test('add up what is cut as it is cut', () => {
     const strapped = planOf(pouch, { closure: mm(203.2), strap: mm(250) }, { pieces: 12 });
-    expect(cm(strapped)[0]).toBe('12 straps of 75 cm (9 m in all)');
+    expect(cm(strapped)[0]).toBe('12 straps of 75 cm (9 m altogether)');
     // 28 in twelve times are 9 1/3 yd.
-    expect(inches(strapped)[0]).toBe('12 straps of 28 in (9.4 yd in all)');
+    expect(inches(strapped)[0]).toBe('12 straps of 28 in (9.4 yd altogether)');
     expect(notionsFor(strapped.notions, 12)[0]).toMatchObject({
       id: 'strap',
       count: 12,
@@ -41,10 +41,12 @@ describe('notions for 12', () => {
   });
 
   test('put what is said of each behind the sum', () => {
-    expect(cm(even(uprightPouch, { height: mm(208) }, 12))).toEqual(['12 cords of 65 cm (7.8 m in all), 0.5 cm thick']);
+    expect(cm(even(uprightPouch, { height: mm(208) }, 12))).toEqual([
+      '12 cords of 65 cm (7.8 m altogether), 0.5 cm thick',
+    ]);
     expect(cm(even(wreathCover, { outside: mm(300), girth: mm(160) }, 2))).toEqual([
       '2 ring forms 30 cm across and 16 cm round',
-      '2 hanging cords of 15 cm (30 cm in all)',
+      '2 hanging cords of 15 cm (30 cm altogether)',
     ]);
   });
 
@@ -57,15 +59,15 @@ describe('notions for 12', () => {
 
   test('count the parts of a pair once', () => {
     const pairs = (pieces: number) => cm(planOf(limbWarmers, WARMERS, { needles: 46, measurements: EVEN, pieces }));
-    expect(pairs(1)).toEqual(['2 elastics of 25 cm (50 cm in all)']);
-    expect(pairs(12)).toEqual(['24 elastics of 25 cm (6 m in all)']);
+    expect(pairs(1)).toEqual(['2 elastics of 25 cm (50 cm altogether)']);
+    expect(pairs(12)).toEqual(['24 elastics of 25 cm (6 m altogether)']);
   });
 
   test('multiply what is many already', () => {
     // 42 strands of 280 mm, cut at 30 cm.
     const fringed = { length: mm(1500), fringe: mm(120) };
-    expect(cm(even(scarf, fringed, 1))).toEqual(['42 strands of 30 cm (12.6 m in all) for the fringe']);
-    expect(cm(even(scarf, fringed, 12))).toEqual(['504 strands of 30 cm (151.2 m in all) for the fringe']);
+    expect(cm(even(scarf, fringed, 1))).toEqual(['42 strands of 30 cm (12.6 m altogether) for the fringe']);
+    expect(cm(even(scarf, fringed, 12))).toEqual(['504 strands of 30 cm (151.2 m altogether) for the fringe']);
   });
 });
 

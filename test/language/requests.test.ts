@@ -5,6 +5,7 @@ import { CORRECTIONS_THEMES } from './requests/corrections.js';
 import { DATES_THEMES } from './requests/dates.js';
 import { GAUGE_MORE_THEMES } from './requests/gauge-more.js';
 import { GAUGES_THEMES } from './requests/gauges.js';
+import { NOTIONS_THEMES } from './requests/notions.js';
 import { PEOPLE_THEMES } from './requests/people.js';
 import { PIECES_THEMES } from './requests/pieces.js';
 import { SIZES_THEMES } from './requests/sizes.js';
@@ -26,6 +27,7 @@ const THEMES = [
   ...WORK_THEMES,
   ...CORRECTIONS_THEMES,
   ...GAUGE_MORE_THEMES,
+  ...NOTIONS_THEMES,
 ];
 
 describe.each(THEMES)('%s', (_theme, rows) => {

@@ -1,7 +1,8 @@
 import type { Piece } from '../../../core/index.js';
 import { claim, freeQuantities, LEFT_OUT, markAt, quantityAtIndex, type Sheet, said, wordAt } from '../sheet.js';
-import { COUNT_NOUNS, isKnownWord } from '../vocabulary.js';
+import { COUNT_NOUNS, isKnownWord, isLabelWord } from '../vocabulary.js';
 import { fieldOf, isPair } from './fields.js';
+import { focusOf } from './focus.js';
 
 const MOST_COPIES = 500;
 
@@ -18,7 +19,8 @@ export function readCopies(sheet: Sheet, piece: Piece | undefined): number | und
     const ofThem =
       wordAt(sheet, index + 1) === 'of' && ['them', 'these', 'those'].includes(wordAt(sheet, index + 2) ?? '');
     const named = piece === undefined ? undefined : piecesAfter(sheet, index, count, piece);
-    if (!ofThem && named === undefined && !isTimes(sheet, index, piece)) continue;
+    const isNeeded = piece === undefined && isForSoMany(sheet, index);
+    if (!ofThem && !isNeeded && named === undefined && !isTimes(sheet, index, piece)) continue;
     claim(sheet, 'how many', index, ...(ofThem ? [index + 1, index + 2] : []), ...(named ?? []));
     return count;
   }
@@ -63,6 +65,12 @@ function piecesAfter(sheet: Sheet, index: number, count: number, piece: Piece): 
   }
   return undefined;
 }
+
+/** `notions for 12`, `what do I need for 12`: what is had at hand is asked for by how many. */
+const isForSoMany = (sheet: Sheet, index: number): boolean =>
+  wordAt(sheet, index - 1) === 'for' &&
+  !isLabelWord(wordAt(sheet, index + 1) ?? '') &&
+  focusOf(sheet).includes('notions');
 
 /** `x3` behind words, not between two sizes. */
 function isTimes(sheet: Sheet, index: number, piece: Piece | undefined): boolean {

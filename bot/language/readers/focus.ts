@@ -6,11 +6,24 @@ const FOCUS: Record<string, PlanAsk['focus'][number]> = {
   rows: 'rows',
   needles: 'needles',
   yarn: 'yarn',
+  notions: 'notions',
+  notion: 'notions',
+  haberdashery: 'notions',
   steps: 'steps',
   instructions: 'steps',
 };
 
 export function focusOf(sheet: Sheet): PlanAsk['focus'] {
-  const words = sheet.tokens.flatMap((_, i) => (isFree(sheet, i) && FOCUS[wordAt(sheet, i) ?? '']) || []);
+  const words = sheet.tokens.flatMap((_, i) => {
+    const named = isFree(sheet, i) ? FOCUS[wordAt(sheet, i) ?? ''] : undefined;
+    return named ?? (asksWhatElse(sheet, i) ? 'notions' : []);
+  });
   return [...new Set(words)];
+}
+
+/** `What do I need`, `what else do we need to have`; but for `what do I need to knit`. */
+function asksWhatElse(sheet: Sheet, index: number): boolean {
+  const words = [0, 1, 2, 3, 4, 5, 6].map((k) => wordAt(sheet, index + k) ?? '');
+  const asked = /^what (?:else )?do (?:i|we) need(?: to (\w+))?(?: |$)/.exec(words.join(' '));
+  return asked !== null && [undefined, 'have', 'buy'].includes(asked[1]);
 }

@@ -259,3 +259,38 @@ describe('steps', () => {
     expect(moved.card.body[0]).toBe('Your gauge has moved on since: it was 109 rows then.');
   });
 });
+
+describe('the notions', () => {
+  beforeEach(() => open.say('pouch with an 8 in zip'));
+  const factOf = (answer: { card: { facts: readonly { label: string; text: string }[] } }) =>
+    answer.card.facts.find(({ label }) => label.startsWith('Notions'));
+
+  test('stand among the facts for one, and added up for several', async () => {
+    expect(factOf(await open.say('x1'))).toEqual({
+      label: 'Notions',
+      text: 'a closure of 8 in (20 cm) and 2 rings, 1 in kept for each.',
+    });
+    expect(factOf(await open.say('12 of these'))).toEqual({
+      label: 'Notions, for all 12',
+      text: '12 closures of 8 in (20 cm) and 24 rings, 1 in kept for each.',
+    });
+  });
+
+  test('lead where they are asked for, and stand nowhere else; the rows come next', async () => {
+    const answer = await open.say('what do I need for 12?');
+    expect(answer.card.lead).toBe('For 12 of them: 12 closures of 8 in (20 cm) and 24 rings, 1 in kept for each');
+    expect(answer.card.body[0]).toBe('Knit 106 rows on 46 needles, and measure at row 50.');
+    expect(factOf(answer)).toBeUndefined();
+    expect(replyOf(answer, 'plan').ask).toMatchObject({ copies: 12, focus: ['notions'] });
+  });
+
+  test('stand above the steps, added up alike', async () => {
+    await open.say('both: 2 of them');
+    const { card } = await open.say('steps');
+    expect(card.body).toContain('At hand, for both: 2 closures of 8 in (20 cm) and 4 rings, 1 in kept for each.');
+  });
+
+  test('of a piece that takes none are said to be none', async () => {
+    expect((await open.say('notions for 3 cowls 24 in round')).card.lead).toBe('Nothing but yarn for 3 of them');
+  });
+});

@@ -88,7 +88,7 @@ describe('leg warmers for a woman, 350 mm long', () => {
   // 0.9·215.7 + 20 = 214.1, rounded up to 25 cm.
   test('take an elastic at each ankle and have no thumb', () => {
     expect(made.notions).toMatchObject([{ id: 'elastic', count: 2 }]);
-    expect(cm(atHand(made))).toBe('2 elastics of 25 cm (50 cm in all)');
+    expect(cm(atHand(made))).toBe('2 elastics of 25 cm (50 cm altogether)');
     expect(total(made, 'elastic')).toBe(2);
     expect(cm(made.assumed)).not.toContain('thumb');
   });
