@@ -1,5 +1,5 @@
-import type { Gauge, Offer, Plan, Problem, Reading, Remedy, Verdict, Words } from '../core/index.js';
-import type { Counter, PlanAsk, Request, Value } from './request.js';
+import type { Gauge, Offer, Outcome, Piece, Plan, Problem, Reading, Remedy, Verdict, Words } from '../core/index.js';
+import type { Counter, PlanAsk, Request, Size, Value } from './request.js';
 import type { Machine, StoredMeasurement, Yarn } from './store/ports.js';
 
 /** The gauge behind an answer, by the maker's own names. */
@@ -41,6 +41,9 @@ export type WorkShown = {
   measureAt: number | undefined;
 };
 
+/** One of several sizes by its name, and what came of it. */
+export type SizePlanned = { name: string; size: Size; outcome: Outcome<Plan> };
+
 export type Reply = { offers: readonly Offered[] } & (
   | {
       kind: 'plan';
@@ -51,6 +54,17 @@ export type Reply = { offers: readonly Offered[] } & (
       /** What a follow-up changed, in words; empty for a new plan. */
       changed: readonly Words[];
       assumed: readonly Words[];
+    }
+  | {
+      /** Several sizes of a piece, in the order asked, each planned by itself or with why it cannot be. */
+      kind: 'sizes';
+      piece: Piece;
+      sizes: readonly SizePlanned[];
+      ask: PlanAsk;
+      gauge: GaugeUsed;
+      changed: readonly Words[];
+      assumed: readonly Words[];
+      notes: readonly Words[];
     }
   | {
       kind: 'gauge';

@@ -45,10 +45,20 @@ export type Bench = z.infer<typeof Bench>;
 export const Due = z.object({ day: z.string(), said: z.string(), event: z.string().optional() });
 export type Due = z.infer<typeof Due>;
 
+/** One of several sizes: what the maker calls it, and the values that it alone has. */
+export const Size = z.object({ said: z.string(), values: z.record(z.string(), Value) });
+export type Size = z.infer<typeof Size>;
+
+/** So many sizes are planned in one go at most. */
+export const MOST_SIZES = 12;
+const Sizes = z.array(Size).min(2).max(MOST_SIZES).optional();
+
 export const PlanAsk = z.object({
   piece: z.string().optional(),
   copies: z.number().int().min(1).max(500).default(1),
   values: z.record(z.string(), Value).default({}),
+  /** Several sizes of the piece in one go; `values` are those that all of them share. */
+  sizes: Sizes,
   on: Bench.default({}),
   focus: z.array(z.enum(['rows', 'needles', 'yarn', 'notions', 'steps'])).default([]),
   due: Due.optional(),
@@ -166,6 +176,8 @@ export const Request = z.discriminatedUnion('kind', [
   }),
   z.object({ kind: z.literal('give_up'), ...which }),
   z.object({ kind: z.literal('where'), ...which }),
+  /** One of several sizes is meant, and not said which. */
+  z.object({ kind: z.literal('which_size') }),
   z.object({ kind: z.literal('steps'), planId: z.string().optional() }),
   z.object({ kind: z.literal('set_units'), units: z.enum(['cm', 'in']) }),
   z.object({ kind: z.literal('undo'), redo: z.boolean().default(false) }),
@@ -180,6 +192,7 @@ export const Request = z.discriminatedUnion('kind', [
       'words',
       'too_long',
       'too_many_sizes',
+      'too_many_at_once',
       'contradiction',
       'guess',
       'bare_gauge',
@@ -200,6 +213,7 @@ export const Edit = z.object({
   piece: z.string().optional(),
   copies: z.number().int().min(1).max(500).optional(),
   values: z.record(z.string(), Value.nullable()).default({}),
+  sizes: Sizes,
   on: Bench.default({}),
   focus: PlanAsk.shape.focus,
   due: PlanAsk.shape.due,
@@ -211,4 +225,6 @@ export type Meaning =
   | { kind: 'change'; edit: Edit }
   /** A bare answer to the one open question: a length, a count or words, whichever it asked for. */
   | { kind: 'reply'; value: Value }
-  | { kind: 'pick'; turn?: string; index: number };
+  | { kind: 'pick'; turn?: string; index: number }
+  /** One of the sizes in hand, by its place among them, and what is wanted of it first. */
+  | { kind: 'size'; index: number; focus: PlanAsk['focus'] };

@@ -137,7 +137,7 @@ async function answeredIn(
   const replies = exchanges.map(({ reply }) => reply);
   const choices = replies.at(-1)?.offers.map(({ request }) => request) ?? [];
   if (choices.length > 0) {
-    const named = ['problem', 'question'].includes(replies.at(-1)?.kind ?? '');
+    const named = ['problem', 'question', 'sizes'].includes(replies.at(-1)?.kind ?? '');
     talk = { ...talk, offered: [...talk.offered, { turn: id, named, choices }].slice(-REMEMBERED) };
   }
   await bound.conversations.keep(turn.place, maker.id, talk, turn.at + rememberedMs(turn.place));
@@ -158,11 +158,12 @@ async function answeredIn(
 
 /** True for a follow-up to the plan in hand, and for a way out of one that was refused. */
 const isEdit = (meaning: Meaning, request: Request): boolean =>
-  request.kind === 'plan' && (meaning.kind === 'change' || (meaning.kind === 'pick' && request.follows === true));
+  request.kind === 'plan' &&
+  (meaning.kind === 'change' || meaning.kind === 'size' || (meaning.kind === 'pick' && request.follows === true));
 
 /** True for a plan asked for in full: it takes the place of the one in hand. */
 const isNewPlan = (meaning: Meaning, request: Request, reply: Reply): boolean =>
-  reply.kind === 'plan' && !isEdit(meaning, request);
+  (reply.kind === 'plan' || reply.kind === 'sizes') && !isEdit(meaning, request);
 
 /** The talk without a question that has lapsed. */
 const alive = (talk: Conversation, now: number): Conversation =>
@@ -187,6 +188,7 @@ async function contextOf(
     inHand: await workInHand(bound, maker, talk),
     swatchRows: /\bsame\b/i.test(textOf(turn)) ? await rowsRecordedLast(bound, profiles[0]?.id) : undefined,
     subjectPiece: waiting?.piece ?? talk.subject?.piece,
+    sizes: talk.subject?.sizes,
     holes: talk.pending?.holes ?? [],
     held: waiting?.words,
     command: turn.command,

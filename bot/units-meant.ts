@@ -12,5 +12,10 @@ export function unitsIn(text: string): Units | undefined {
 }
 
 /** The system an answer leads with when the request brings one: that of the sizes asked for, else of the message. */
-export const unitsMeant = (reply: Reply | undefined, text: string): Units | undefined =>
-  reply?.kind === 'plan' ? unitsTyped(reply.ask.values, reply.plan.landing.dimension) : unitsIn(text);
+export function unitsMeant(reply: Reply | undefined, text: string): Units | undefined {
+  if (reply?.kind === 'plan') return unitsTyped(reply.ask.values, reply.plan.landing.dimension);
+  if (reply?.kind !== 'sizes') return unitsIn(text);
+  const [first] = reply.sizes;
+  const [id = ''] = Object.keys(first?.size.values ?? {});
+  return unitsTyped({ ...reply.ask.values, ...first?.size.values }, id);
+}

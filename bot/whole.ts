@@ -3,6 +3,7 @@ import { type Conversation, subjectOf } from './conversation.js';
 import { amended } from './desk/slips.js';
 import { inUnits } from './language/lengths.js';
 import type { Bench, Edit, Meaning, PlanAsk, Request, Value } from './request.js';
+import { ofSize } from './sizes.js';
 import type { Units } from './store/ports.js';
 
 /**
@@ -17,6 +18,8 @@ export function whole(meaning: Meaning, talk: Conversation, units: Units | undef
       return filled(meaning.value, talk, units);
     case 'pick':
       return picked(meaning, talk);
+    case 'size':
+      return chosen(meaning, talk);
     case 'record_gauge':
       return benched(meaning, talk);
     case 'finish':
@@ -53,6 +56,7 @@ function benched(request: Request & { kind: 'record_gauge' }, { pending }: Conve
 function changed(edit: Edit, talk: Conversation): Request {
   const subject = subjectOf(talk);
   if (subject === undefined) return { kind: 'unread', why: 'nothing', words: '' };
+  const sizes = edit.sizes ?? (setsSize(subject, edit) ? undefined : subject.sizes);
   const values = withoutRivals(subject, edit);
   for (const [id, value] of Object.entries(edit.values)) {
     if (value === null) delete values[id];
@@ -61,6 +65,7 @@ function changed(edit: Edit, talk: Conversation): Request {
   const ask: PlanAsk = {
     ...subject,
     values,
+    sizes,
     copies: edit.copies ?? subject.copies,
     on: rebenched(subject.on, edit.on),
     focus: edit.focus.length > 0 ? edit.focus : subject.focus,
@@ -78,10 +83,24 @@ function rebenched(before: Bench, edit: Bench): Bench {
 
 /** Setting one of a group of which one is needed removes the others, unless both were set at once; the card says so. */
 function withoutRivals(subject: PlanAsk, edit: Edit): Record<string, Value> {
-  const piece = pieceById(subject.piece ?? '');
+  const varied = idsOf(edit.sizes);
   const set = Object.keys(edit.values).filter((id) => edit.values[id] !== null);
-  const rivals = (piece?.needs ?? []).flatMap((group) => (group.some((id) => set.includes(id)) ? group : []));
-  return Object.fromEntries(Object.entries(subject.values).filter(([id]) => !rivals.includes(id) || set.includes(id)));
+  const rivals = rivalsOf(subject, [...set, ...varied]);
+  return Object.fromEntries(
+    Object.entries(subject.values).filter(([id]) => !varied.includes(id) && (!rivals.includes(id) || set.includes(id))),
+  );
+}
+
+/** Every ask of the groups of which one is needed, and of which one is set. */
+const rivalsOf = ({ piece }: PlanAsk, set: readonly string[]): string[] =>
+  (pieceById(piece ?? '')?.needs ?? []).flatMap((group) => (group.some((id) => set.includes(id)) ? group : []));
+
+const idsOf = (sizes: PlanAsk['sizes'] = []): string[] => sizes.flatMap(({ values }) => Object.keys(values));
+
+/** True for an edit that sets what the sizes in hand differ in: its one value takes the place of them all. */
+function setsSize(subject: PlanAsk, edit: Edit): boolean {
+  const varied = idsOf(subject.sizes);
+  return Object.keys(edit.values).some((id) => [...varied, ...rivalsOf(subject, varied)].includes(id));
 }
 
 /** "Make it 12" keeps the half-width last stated; a size bounded on one side states none. */
@@ -130,6 +149,14 @@ const countOf = (value: Value): number =>
   value.is === 'count' ? value.count : value.is === 'bare' ? value.lo : Number.parseFloat(value.said ?? '');
 
 const isCount = (value: Value): boolean => value.is === 'bare' || value.is === 'count' || value.assumed !== undefined;
+
+/** One of the sizes in hand as a plan of its own. */
+function chosen({ index, focus }: Meaning & { kind: 'size' }, talk: Conversation): Request {
+  const subject = subjectOf(talk);
+  const size = subject?.sizes?.[index];
+  if (subject === undefined || size === undefined) return { kind: 'unread', why: 'expired', words: '' };
+  return { kind: 'plan', ask: { ...ofSize(subject, size), focus }, follows: true };
+}
 
 function picked(pick: Meaning & { kind: 'pick' }, talk: Conversation): Request {
   const offer =

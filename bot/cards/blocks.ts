@@ -1,4 +1,4 @@
-import type { Card } from './card.js';
+import type { Card, Table } from './card.js';
 import { LIMITS, shortened } from './limits.js';
 
 export type Block = Record<string, unknown> & { type: string };
@@ -40,8 +40,8 @@ export function blocks(card: Card, turn: string): Block[] {
   return [
     ...lead,
     ...body,
-    ...(facts.length === 0 ? [] : [richText(list('bullet', facts))]),
     ...(card.table === undefined ? [] : [table(card.table)]),
+    ...(facts.length === 0 ? [] : [richText(list('bullet', facts))]),
     ...(card.steps.length === 0
       ? []
       : [
@@ -69,14 +69,14 @@ function actions(card: Card, turn: string): Block {
   return { type: 'actions', elements };
 }
 
-function table({ columns, rows }: NonNullable<Card['table']>): Block {
+function table({ columns, rows, figures = false }: Table): Block {
   const shown = [columns, ...rows].slice(0, LIMITS.tableRows);
   const most = Math.floor(LIMITS.tableText / (shown.length * columns.length));
   const cell = (text: string) => ({ type: 'raw_text', text: shortened(held(text), most) });
   return {
     type: 'table',
     rows: shown.map((texts) => texts.map(cell)),
-    column_settings: columns.map(() => ({ is_wrapped: true })),
+    column_settings: columns.map((_, i) => ({ is_wrapped: true, ...(figures && i > 0 && { align: 'right' }) })),
   };
 }
 

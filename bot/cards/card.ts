@@ -1,5 +1,16 @@
 import type { Offered } from '../reply.js';
 
+/**
+ * The first column names each row. `lines`: each row as a sentence, where plain text can say it better than its cells in
+ * a row. `figures`: the other columns are numbers, set to the right.
+ */
+export type Table = {
+  columns: readonly string[];
+  rows: readonly (readonly string[])[];
+  lines?: readonly string[];
+  figures?: boolean;
+};
+
 /** An answer ready to be shown, as plain sentences: both renderings of it say the same. */
 export type Card = {
   /** The one line the maker came for. */
@@ -11,7 +22,7 @@ export type Card = {
   facts: readonly { label: string; text: string }[];
   /** Numbered, in order. */
   steps: readonly string[];
-  table?: { columns: readonly string[]; rows: readonly (readonly string[])[] } | undefined;
+  table?: Table | undefined;
   offers: readonly Offered[];
   /** Small print: the gauge used, who can see it. */
   foot: readonly string[];

@@ -9,6 +9,7 @@ import { helpsCard } from './helps.js';
 import { LIMITS, shortened } from './limits.js';
 import { piecesCard } from './pieces.js';
 import { planCard, planInBrief, stepsCard } from './plan.js';
+import { sizesCard, sizesInBrief } from './sizes.js';
 import { answerCard, helpCard, problemCard, questionCard } from './talk.js';
 import { countsCard, workCard } from './work.js';
 
@@ -31,6 +32,7 @@ type Cards = {
 /** One card a kind of reply; a kind without its card does not compile. */
 const cards: Cards = {
   plan: planCard,
+  sizes: sizesCard,
   gauge: gaugeCard,
   gauges: gaugesCard,
   pieces: piecesCard,
@@ -53,7 +55,10 @@ export function card(replies: readonly Reply[], printing: Printing, beside: Besi
   const records = replies.slice(0, -1).filter((reply) => reply.kind === 'gauge');
   const recorded = records.map((reply) => printed(reply.recorded, printing));
   const assumed = records.flatMap((reply) => reply.assumed.map((words) => printed(words, printing)));
-  const plans = replies.slice(0, -1).filter((reply) => reply.kind === 'plan');
+  const plans = replies.slice(0, -1).flatMap((reply) => {
+    if (reply.kind === 'sizes') return [sizesInBrief(reply)];
+    return reply.kind === 'plan' ? [planInBrief(reply, printing)] : [];
+  });
   const made = (cards[last.kind] as Maker)(last, printing, { ...beside, stored: recorded.length > 0 });
   return {
     ...made,
@@ -66,7 +71,7 @@ export function card(replies: readonly Reply[], printing: Printing, beside: Besi
     ],
     facts: [
       ...withAssumed(made.facts, assumed),
-      ...plans.map((reply) => ({ label: 'Also', text: planInBrief(reply, printing) })),
+      ...plans.map((text) => ({ label: 'Also', text })),
       ...(recorded.length === 0 ? [] : [{ label: 'Recorded on the way', text: `${recorded.join('; ')}.` }]),
       ...(beside.leftover.length === 0 || isUnread(last)
         ? []

@@ -3,12 +3,13 @@ import { LIMITS, shortened } from './limits.js';
 
 /** The whole card as plain text, lead line first: what a notification and a screen reader say. */
 export function plainText(card: Card): string {
-  const table = card.table?.rows.map(([first, ...rest]) => `${first}: ${rest.join(', ')}.`) ?? [];
+  const { lines: told, rows = [] } = card.table ?? {};
+  const table = told ?? rows.map(([first, ...rest]) => `${first}: ${rest.join(', ')}.`);
   const lines = [
     card.lead,
     ...card.body,
-    ...card.facts.map(({ label, text }) => `${label}: ${text}`),
     ...table,
+    ...card.facts.map(({ label, text }) => `${label}: ${text}`),
     ...card.steps.map((step, i) => `${i + 1}. ${step}`),
     ...card.foot,
     ...(card.sayings.length === 0 ? [] : [`You can say: ${card.sayings.join(', ')}.`]),

@@ -67,7 +67,7 @@ export function planInBrief(reply: ReplyOf<'plan'>, printing: Printing): string 
 }
 
 /** What a maker asked for who did not ask for rows. */
-const askedFirst = ({ focus }: PlanAsk): 'yarn' | 'notions' | undefined =>
+export const askedFirst = ({ focus }: PlanAsk): 'yarn' | 'notions' | undefined =>
   focus.includes('rows') ? undefined : focus.find((what) => what === 'yarn' || what === 'notions');
 
 const yarnLead = (plan: Plan, { units }: Printing): string | undefined =>
@@ -158,7 +158,7 @@ function yarnFact({ yarn, pieces }: Plan, { units }: Printing) {
 }
 
 /** When it must be ready; for an event, the day before it. */
-function dueLine({ day, event, said }: Due): string {
+export function dueLine({ day, event, said }: Due): string {
   const before = event === undefined ? '' : `, the day before ${dayInWords(event)}`;
   return `Ready by ${dayInWords(day)} ${day.slice(0, 4)}${before} (you said "${said}").`;
 }

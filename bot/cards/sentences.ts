@@ -8,6 +8,7 @@ import {
   type Window,
 } from '../../core/index.js';
 import type { AnyProblem } from '../reply.js';
+import { MOST_SIZES } from '../request.js';
 import { AN_EXAMPLE, dayInWords, joined } from './names.js';
 
 /** A problem in words: what field, what was read, what is allowed, and the one next step. */
@@ -234,6 +235,10 @@ function unreadSentence({ why, words }: AnyProblem & { code: 'unread' }): Senten
         ],
         TRY.slice(0, 1),
       );
+    case 'too_many_at_once':
+      return sentence(`I read more than ${MOST_SIZES} sizes`, [
+        `I plan up to ${MOST_SIZES} in one go, and read "${words}". Ask for the rest in a message of its own.`,
+      ]);
     case 'contradiction':
       return sentence(
         `Two figures contradict each other: ${words}`,

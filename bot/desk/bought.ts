@@ -13,7 +13,8 @@ export async function bought(
 ): Promise<ReplyOf<'gauge'>['buys']> {
   const { subject, pending } = at.talk;
   const piece = pieceById(subject?.piece ?? '');
-  if (subject === undefined || piece === undefined || pending?.request.kind === 'plan') return undefined;
+  if (subject === undefined || subject.sizes || piece === undefined || pending?.request.kind === 'plan')
+    return undefined;
   if (!sameName(subject.on.machine ?? '', profile.machine.name)) return undefined;
   const inYarn = await at.store.measurements.inYarn(at.maker.id, profile.yarn.id);
   const landing = (measurements: readonly Measurement[]) => {

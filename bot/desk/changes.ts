@@ -2,7 +2,7 @@ import { length, mass, pieceById, printed, range, say, type Units, type Words } 
 import { type Conversation, inHand, subjectOf, withChange } from '../conversation.js';
 import type { Bench, PlanAsk, Value } from '../request.js';
 import { machineName } from './names.js';
-import { statesWidth, typedSize } from './typed.js';
+import { sizeName, statesWidth, typedSize } from './typed.js';
 
 /** What a follow-up changed in the plan in hand, from the talk before it to the talk after. */
 export function editMade(before: Conversation, after: Conversation): Words[] {
@@ -42,9 +42,15 @@ export function changesBetween(before: PlanAsk | undefined, after: PlanAsk): Wor
     const label = piece?.asks[id]?.label.toLowerCase() ?? id;
     return [now === undefined ? say`${label} no longer asked for` : say`${label}, ${saidValue(now)}`];
   });
-  const copies = before.copies === after.copies ? [] : [say`how many, ${after.copies}`];
+  const each = after.sizes === undefined ? '' : ' of each';
+  const copies = before.copies === after.copies ? [] : [say`how many, ${after.copies}${each}`];
   const due = before.due?.day === after.due?.day ? [] : [say`the day, ${after.due?.said ?? ''}`];
-  return [...values, ...copies, ...benchChanges(before.on, after.on), ...due];
+  return [...values, ...sizesChanged(before, after), ...copies, ...benchChanges(before.on, after.on), ...due];
+}
+
+function sizesChanged(before: PlanAsk, after: PlanAsk): Words[] {
+  const names = (ask: PlanAsk): string => (ask.sizes ?? []).map(sizeName).join(', ');
+  return after.sizes === undefined || names(before) === names(after) ? [] : [say`sizes, ${names(after)}`];
 }
 
 function benchChanges(before: Bench, after: Bench): Words[] {
@@ -57,13 +63,15 @@ function benchChanges(before: Bench, after: Bench): Words[] {
 }
 
 /** What a plan asks for, as it was said: `width 10.5 to 11 in, 2 of them`. */
-export function askInWords({ piece, values, copies }: PlanAsk): Words[] {
+export function askInWords({ piece, values, sizes = [], copies }: PlanAsk): Words[] {
   const asks = pieceById(piece ?? '')?.asks;
-  const sizes = Object.entries(values).map(([id, value]) => {
+  const shared = Object.entries(values).map(([id, value]) => {
     const label = asks?.[id]?.label.toLowerCase() ?? id;
     return say`${label} ${saidValue(value)}`;
   });
-  return copies === 1 ? sizes : [...sizes, say`${copies} of them`];
+  const all = sizes.length === 0 ? shared : [...shared, say`sizes ${sizes.map(sizeName).join(', ')}`];
+  if (copies === 1) return all;
+  return [...all, sizes.length === 0 ? say`${copies} of them` : say`${copies} of each`];
 }
 
 function saidValue(value: Value): Words {

@@ -18,6 +18,7 @@ import { tallyDesk } from './tally.js';
 import { undoDesk } from './undo.js';
 import { whatHelpsDesk } from './what-helps.js';
 import { whereDesk } from './where.js';
+import { whichSizeDesk } from './which-size.js';
 
 /** One desk a kind of request; a kind without its desk does not compile. */
 const desks: { [K in RequestKind]: Desk<K> } = {
@@ -37,6 +38,7 @@ const desks: { [K in RequestKind]: Desk<K> } = {
   give_up: giveUpDesk,
   where: whereDesk,
   steps: stepsDesk,
+  which_size: whichSizeDesk,
   set_units: setUnitsDesk,
   undo: undoDesk,
   drop: dropDesk,

@@ -1,14 +1,18 @@
-import { ENGINE, evidence, gauge, type Measurement, type Plan, type Problem, pieceById } from '../../core/index.js';
+import { ENGINE, evidence, gauge, type Measurement, type Plan, pieceById, type Units } from '../../core/index.js';
 import type { Conversation } from '../conversation.js';
 import { inUnits } from '../language/lengths.js';
 import type { Offered } from '../reply.js';
-import type { PlanAsk, Request, Value } from '../request.js';
+import type { PlanAsk } from '../request.js';
+import { valuesOf } from '../sizes.js';
 import type { Profile } from '../store/ports.js';
 import { changesBetween } from './changes.js';
 import { type At, type Desk, type DeskAnswer, refusal } from './desk.js';
 import { needleProblems } from './gauge-checks.js';
+import { notPlanned } from './not-planned.js';
+import { MY_GAUGE, UNDO } from './offers.js';
 import { tried } from './planning.js';
-import { gaugeQuestion, pieceQuestion, sizeQuestion, unitsQuestion, widthQuestion } from './question.js';
+import { pieceQuestion, unitsQuestion } from './question.js';
+import { sizesPlanned } from './sizes.js';
 import { readAs } from './typed.js';
 
 /** A size asked for → rows in the maker's own gauge; or the one question, or why it cannot be. */
@@ -18,23 +22,24 @@ export const planDesk: Desk<'plan'> = async ({ ask: wanted, follows = false }, a
   const impossible = needleProblems(wanted.on);
   if (impossible.length > 0) return refusal(at, ...impossible);
 
-  const values = Object.fromEntries(Object.entries(wanted.values).map(([id, v]) => [id, inUnits(v, at.maker.units)]));
-  const bare = Object.values(values).find((value) => value.is === 'bare');
-  if (bare !== undefined)
-    return unitsQuestion({ kind: 'plan', ask: { ...wanted, values }, follows }, bare.said ?? '', at);
+  const typed = inUnitsOf(wanted, at.maker.units);
+  const bare = valuesOf(typed).find((value) => value.is === 'bare');
+  if (bare !== undefined) return unitsQuestion({ kind: 'plan', ask: typed, follows }, bare.said ?? '', at);
+  if (typed.sizes !== undefined) return sizesPlanned(typed, typed.sizes, piece, follows, at);
 
-  const { outcome, profile, measurements, ask } = await tried({ ...wanted, values }, piece, at);
+  const { outcome, profile, measurements, ask } = await tried(typed, piece, at);
   if (!outcome.ok) return notPlanned({ kind: 'plan', ask, follows }, outcome.problems, at);
   if (profile === undefined) throw new Error('a plan without a gauge');
   return planned(ask, outcome.value, profile, measurements, follows, at);
 };
 
-const UNDO: Offered = {
-  button: 'Undo',
-  say: 'undo',
-  spoken: 'Take this change back',
-  request: { kind: 'undo', redo: false },
-};
+/** A bare number takes the maker's unit once that is known. */
+function inUnitsOf(ask: PlanAsk, units: Units | undefined): PlanAsk {
+  const read = (values: PlanAsk['values']) =>
+    Object.fromEntries(Object.entries(values).map(([id, value]) => [id, inUnits(value, units)]));
+  const sizes = ask.sizes?.map((size) => ({ ...size, values: read(size.values) }));
+  return { ...ask, values: read(ask.values), ...(sizes && { sizes }) };
+}
 
 async function planned(
   ask: PlanAsk,
@@ -70,7 +75,7 @@ async function planned(
       request: { kind: 'steps', planId },
     },
     ...(follows ? [UNDO] : []),
-    { button: 'My Gauge', say: 'my gauge', request: { kind: 'show_gauge', on: {} } },
+    MY_GAUGE,
   ];
   const reply = {
     kind: 'plan' as const,
@@ -79,35 +84,8 @@ async function planned(
     ask,
     gauge: { ...profile, gauge: gauge(evidence(measurements)) },
     changed: follows ? changesBetween(subject, ask) : [],
-    assumed: readAs(Object.values(ask.values)),
+    assumed: readAs(valuesOf(ask)),
     offers,
   };
   return { reply, talk };
-}
-
-function notPlanned(request: Request & { kind: 'plan' }, problems: readonly Problem[], at: At): DeskAnswer {
-  const { ask } = request;
-  const missing = problems.find((problem) => problem.code === 'missing');
-  const others = problems.filter((problem) => problem.code !== 'missing');
-  const [first] = others;
-  if (first === undefined && missing !== undefined) return sizeQuestion(request, missing, at);
-  if (others.length === 1 && first?.code === 'no_row_gauge')
-    return gaugeQuestion(request, at, ask.on.yarn || undefined);
-  if (others.length === 1 && first?.code === 'no_stitch_gauge') return widthQuestion(request, at);
-  const ways = others.flatMap((problem) => ('offers' in problem ? problem.offers : []));
-  const offers: Offered[] = ways.map((way, i) => ({
-    button: `Way ${i + 1}`,
-    say: ['the first', 'the second', 'the third'][i] ?? '',
-    request: { ...request, ask: { ...ask, values: edited(ask.values, way.edit) } },
-  }));
-  return {
-    reply: { kind: 'problem', problems: others, ways, offers, assumed: readAs(Object.values(ask.values)) },
-    talk: at.talk,
-  };
-}
-
-/** One level deep: a value is replaced whole, null removes it. */
-function edited(values: Record<string, Value>, edit: Record<string, Value | null>): Record<string, Value> {
-  const kept = Object.entries({ ...values, ...edit });
-  return Object.fromEntries(kept.flatMap(([id, value]) => (value === null ? [] : [[id, value]])));
 }

@@ -19,15 +19,29 @@ type Tried = {
  * @param profileId the profile that comes before those used later: that of the work in hand
  */
 export async function tried(ask: PlanAsk, piece: Piece, at: At, work?: InHand, profileId?: string): Promise<Tried> {
+  return triedOn(await basisOf(ask.on, at, profileId), ask, piece, work);
+}
+
+/** What plans on one machine in one yarn stand on. */
+type Basis = Awaited<ReturnType<typeof basisOf>>;
+
+/** The machine and yarn meant, and what is measured on them or nearest to them. */
+export async function basisOf(on: PlanAsk['on'], at: At, profileId?: string) {
   const profiles = await at.store.profiles.of(at.maker.id);
   const meant = benchMeant(
-    ask.on,
+    on,
     [...profiles].sort((a, b) => Number(b.id === profileId) - Number(a.id === profileId)),
   );
   const { profile, measurements } = await firstMeasured(meant.profiles, at);
   const needles = meant.machine.needles ?? profile?.machine.needles;
   const borrowedFrom = profile !== undefined && isBorrowed(profile, meant) ? machineName(profile.machine) : undefined;
   const inYarn = profile && (await at.store.measurements.inYarn(at.maker.id, profile.yarn.id));
+  return { meant, profile, measurements, needles, borrowedFrom, inYarn };
+}
+
+/** The same on what is known already, for several sizes in one go. Pure. */
+export function triedOn(basis: Basis, ask: PlanAsk, piece: Piece, work?: InHand): Tried {
+  const { meant, profile, measurements, needles, borrowedFrom, inYarn } = basis;
   const values = given(ask.values);
   const outcome = plan({ piece, values, needles, measurements, inYarn, borrowedFrom, pieces: ask.copies, work });
   // An ask that waits for a gauge stays open to the machine that gauge will come from.

@@ -4,11 +4,14 @@ import type { StoredPlan, Work } from '../store/ports.js';
 import { type At, type Desk, type DeskAnswer, refusal } from './desk.js';
 import { machineName } from './names.js';
 import { tried } from './planning.js';
+import { whichSize } from './which-size.js';
 import { workMeant, workShown } from './work-meant.js';
 import { countOffers } from './work-offers.js';
 
 /** A plan → a piece on the machine, its tally at 0. One machine holds one piece. */
 export const startDesk: Desk<'start'> = async ({ planId }, at) => {
+  const which = planId === undefined ? whichSize(at) : undefined;
+  if (which !== undefined) return which;
   const stored = await planToStart(planId, at);
   const piece = pieceById(stored?.piece ?? '');
   if (stored === undefined || piece === undefined) return refusal(at, { code: 'no_plan_yet' });

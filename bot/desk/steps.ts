@@ -2,11 +2,14 @@ import { z } from 'zod';
 import { pieceById } from '../../core/index.js';
 import { type Desk, refusal } from './desk.js';
 import { tried } from './planning.js';
+import { whichSize } from './which-size.js';
 
 const Numbers = z.object({ rows: z.number() });
 
 /** The steps of a plan, made again from its ask and the gauge as it is now. */
 export const stepsDesk: Desk<'steps'> = async (request, at) => {
+  const which = request.planId === undefined ? whichSize(at) : undefined;
+  if (which !== undefined) return which;
   const id = request.planId ?? at.talk.planId;
   const stored = id === undefined ? undefined : await at.store.plans.get(id, at.maker.id);
   const piece = stored && pieceById(stored.piece);

@@ -1,7 +1,7 @@
 import { length, MM_PER, mmPer, quantityAt, range, say, type Units, type Words } from '../../core/index.js';
 import { inFigures } from '../language/number-words.js';
 import { ageWords } from '../language/persons.js';
-import type { Value } from '../request.js';
+import type { Size, Value } from '../request.js';
 
 /** The quantity that a maker's words begin with. */
 const quantityIn = (said: string) => quantityAt(inFigures(said).text, 0);
@@ -43,6 +43,13 @@ export function typedSize(value: Value): string {
   return `${bound}${said}${unit === undefined ? '' : ` ${unit}`}${given.includes('around') ? ' around' : ''}`;
 }
 
+/** What a maker calls one of several sizes: a person by its words, else the size as it was typed. */
+export function sizeName({ said, values }: Size): string {
+  const all = Object.values(values);
+  if (all.some(({ assumed }) => assumed === 'body')) return said;
+  return all.map((value) => typedSize(value).replace(/\s*(?:inch(?:es)?|ins?\.?|["”″]|'')$/i, ' in')).join(' by ');
+}
+
 /** True when the words themselves say how far a size may be off: a range, a bound, `11 in ± 1/4`. */
 export function statesWidth({ said = '', given }: Value): boolean {
   const quantity = quantityIn(said);
@@ -61,7 +68,7 @@ export function readAs(values: readonly Value[]): Words[] {
     const read = values.filter(
       (value) => value.given === undefined && isUnitAssumed(value) && typedUnit(value) === unit,
     );
-    const said = [...new Set(read.map((value) => value.said))].join(' and ');
+    const said = [...new Set(read.map((value) => value.said))].join(', ').replace(/, ([^,]+)$/, ' and $1');
     return said === '' ? [] : [say`${said} read in ${unit === 'in' ? 'inches' : unit}`];
   });
   return [...made, ...bare, ...bodiesAs(values)];

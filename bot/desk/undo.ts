@@ -113,11 +113,12 @@ async function planInHand(at: At): Promise<Words[]> {
   if (pending !== undefined) return [say`What I asked before it is open again.`];
   const piece = pieceById(subject?.piece ?? '');
   if (subject === undefined || piece === undefined) return [];
+  const sizes = askInWords(subject).reduce((line, words) => say`${line}, ${words}`);
+  if (subject.sizes !== undefined) return [say`Your ${piece.label.toLowerCase()} now: ${sizes}.`];
   const { outcome, profile } = await tried(subject, piece, at);
   if (!outcome.ok || profile === undefined) return [];
   await at.store.profiles.used(profile.id, at.now);
   const { label, rows, needles } = outcome.value;
   const on = needles === undefined ? say`` : say` on ${count(needles, 'needle')}`;
-  const sizes = askInWords(subject).reduce((line, words) => say`${line}, ${words}`);
   return [say`Your ${label.toLowerCase()} now: ${sizes}; ${count(rows, 'row')}${on}.`];
 }

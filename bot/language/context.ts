@@ -1,4 +1,5 @@
 import type { Piece, Units } from '../../core/index.js';
+import type { Size } from '../request.js';
 
 /** What a text is read against: everything of the maker and the talk that changes its meaning. */
 export type Context = {
@@ -10,6 +11,8 @@ export type Context = {
   yarns: readonly string[];
   /** The piece of the plan a follow-up would change. */
   subjectPiece?: string | undefined;
+  /** The sizes in hand, of which one may be chosen. */
+  sizes?: readonly Size[] | undefined;
   /** The work of this talk, with the counts that disagree while they do. */
   inHand?: { piece: string; rows: number; stopAt: number; counts?: readonly number[] | undefined } | undefined;
   /** The rows of the swatch recorded last: `same one, now 15 3/8` is over them. */

@@ -6,21 +6,22 @@ import { type BareUnit, bareUnit } from './lengths.js';
 import { bareGaugeIn } from './readers/bare-gauges.js';
 import { readBench, readNames, withNeedles } from './readers/bench.js';
 import { readChoices } from './readers/choices.js';
-import { readCopies } from './readers/copies.js';
+import { COPIES, isOfEach, readCopies } from './readers/copies.js';
 import { claimFieldWords } from './readers/fields.js';
 import { focusOf } from './readers/focus.js';
 import { readGauge } from './readers/gauge.js';
 import { guessIn } from './readers/guesses.js';
-import { bodySizes, claimUnsized, readPeople } from './readers/people.js';
+import { bodySizes, claimUnsized, readPeople, sizesOfSeveral } from './readers/people.js';
 import { readPercents } from './readers/percents.js';
 import { piecePlaces, readPiece } from './readers/pieces.js';
 import { claimPronouns } from './readers/pronouns.js';
-import { readSizes, type SizesRead } from './readers/sizes.js';
+import { readSizes } from './readers/sizes.js';
 import { claimStrangers } from './readers/strangers.js';
 import { countsIn } from './readers/tension.js';
 import { NO_YARN } from './readers/yarns.js';
 import { sections } from './sections.js';
-import { freeQuantities, isLeftOver, type Sheet, sheetOf, whichOf, wordAt } from './sheet.js';
+import { severalSizes } from './several.js';
+import { freeQuantities, isLeftOver, LEFT_OUT, type Sheet, sheetOf, whichOf, wordAt } from './sheet.js';
 import { COUNT_NOUNS, PLAN_WORDS } from './vocabulary.js';
 import { workMeanings } from './work.js';
 
@@ -34,6 +35,7 @@ type Found = {
   on: Bench;
   copies: number | undefined;
   due: PlanAsk['due'];
+  sizes?: PlanAsk['sizes'];
   /** Pieces measured, in order. */
   records: Meaning[];
 };
@@ -96,8 +98,9 @@ function sectionMeanings(sheet: Sheet, context: Context, bare: BareUnit, day: Du
   const bareGauge = bareGaugeIn(sheet);
   if (bareGauge !== undefined) return [{ kind: 'unread', why: 'bare_gauge', words: bareGauge }];
 
-  const bodies = piece === undefined ? {} : bodySizes(piece, people);
-  const isForPerson = Object.keys(bodies).length > 0;
+  const ofPersons = piece === undefined ? [] : sizesOfSeveral(sheet, piece, people);
+  const bodies = piece === undefined ? {} : ofPersons.length === 1 ? ofPersons[0]?.values : bodySizes(piece, people);
+  const isForPerson = ofPersons.length > 0 || Object.keys(bodies ?? {}).length > 0;
   const names = readNames(sheet, context);
   // A piece that counts needles of its own has the first claim on them, and on the sizes beside them.
   const first =
@@ -114,37 +117,36 @@ function sectionMeanings(sheet: Sheet, context: Context, bare: BareUnit, day: Du
   if (piece === undefined || (named === undefined && isOfAnotherPiece(sheet, context)))
     return [...records, ...withoutPiece(sheet, context, bare, intent, records.length > 0)];
   if (named === undefined && records.length > 0 && !intent) return records;
-  const sizes = first ?? readSizes(sheet, piece, bare, isForPerson);
+  const varied = named === undefined ? Object.keys(context.sizes?.[0]?.values ?? {}) : [];
+  const sizes = first ?? readSizes(sheet, piece, bare, isForPerson, varied.length === 1 ? varied : []);
   if (sizes.tooMany) return [{ kind: 'unread', why: 'too_many_sizes', words: sizes.tooMany }];
   if (sizes.strange) return [{ kind: 'unread', why: 'words', words: sizes.strange }];
   if (intent || named) claimFieldWords(sheet, piece);
-  const choices = { ...taken, ...bodies };
-  if (sizes.rivals) return rivalPlans(sizes.rivals, sizes, named, choices, found);
-  const values = { ...choices, ...sizes.values };
-  const isUnsized = claimUnsized(sheet, piece, people, values);
-  return named === undefined ? followUp(values, found, isUnsized) : newRequest(named, values, found);
+  const several = severalSizes(sizes, ofPersons);
+  if (several.why !== undefined) return [{ kind: 'unread', why: several.why, words: several.words ?? '' }];
+  const isUnsized = claimUnsized(sheet, piece, people, ofPersons, { ...bodies, ...sizes.values });
+  const { [sizes.rivals?.id ?? '']: _, ...shared } = sizes.values;
+  const values = { ...taken, ...bodies, ...(several.sizes === undefined ? sizes.values : shared) };
+  const of = { ...found, sizes: several.sizes, copies: ofEach(copies, several.sizes, sheet) };
+  return named === undefined ? followUp(values, of, isUnsized) : newRequest(named, values, of);
 }
 
-/** `two pouches 11 in and 12 in wide` are one of each; any other two sizes of one field cannot both be. */
-function rivalPlans(
-  { id, values: rivals, words }: NonNullable<SizesRead['rivals']>,
-  { values }: SizesRead,
-  named: Piece | undefined,
-  choices: Record<string, Value | null>,
-  found: Found,
-): Meaning[] {
-  if (named === undefined || found.copies !== rivals.length) return [{ kind: 'unread', why: 'too_many_sizes', words }];
-  const [first, ...others] = rivals.map((value) =>
-    newRequest(named, { ...choices, ...values, [id]: value }, { ...found, copies: 1 }),
-  );
-  return [...(first ?? []), ...others.map((meanings) => meanings.at(-1) as Meaning)];
+/**
+ * How many of each size. As many pieces as there are sizes are one of each; any other number of several sizes tells
+ * nothing of each, unless it was said of each.
+ */
+function ofEach(copies: number | undefined, sizes: PlanAsk['sizes'], sheet: Sheet): number | undefined {
+  if (sizes === undefined || copies === undefined || isOfEach(sheet)) return copies;
+  if (copies === sizes.length) return 1;
+  for (const [i, use] of sheet.uses.entries()) if (use === COPIES) sheet.uses[i] = LEFT_OUT;
+  return undefined;
 }
 
 /** A piece is named: a plan for it, unless it is the piece that was measured. */
 function newRequest(piece: Piece, values: Record<string, Value | null>, found: Found): Meaning[] {
-  const { sheet, context, bare, intent, on, copies, due, records } = found;
+  const { sheet, context, bare, intent, on, copies, due, records, sizes } = found;
   const measuring = records.length > 0 || on.needles !== undefined || context.holes[0] === 'gauge';
-  if (!intent && measuring && !isComplete(piece, values)) {
+  if (!intent && measuring && !isComplete(piece, { ...values, ...sizes?.[0]?.values })) {
     const measured = measuredPiece(sheet, context, bare);
     if (measured !== undefined) return measured;
   }
@@ -152,6 +154,7 @@ function newRequest(piece: Piece, values: Record<string, Value | null>, found: F
     piece: piece.id,
     copies: copies ?? 1,
     values: Object.fromEntries(Object.entries(values).flatMap(([id, value]) => (value === null ? [] : [[id, value]]))),
+    ...(sizes && { sizes }),
     on: records.length > 0 ? {} : on,
     focus: focusOf(sheet),
     due,
@@ -161,8 +164,8 @@ function newRequest(piece: Piece, values: Record<string, Value | null>, found: F
 
 /** No piece is named: the answer to a question, a change of the plan in hand, or nothing about it. */
 function followUp(values: Record<string, Value | null>, found: Found, isUnsized: boolean): Meaning[] {
-  const { sheet, context, bare, intent, copies, due, records } = found;
-  const sized = Object.keys(values).length > 0;
+  const { sheet, context, bare, intent, copies, due, records, sizes } = found;
+  const sized = Object.keys(values).length > 0 || sizes !== undefined;
   const on = records.length > 0 ? {} : found.on;
   const changes = sized || (records.length === 0 && (copies ?? due ?? Object.keys(on)[0]) !== undefined);
   // A person of no published size is wanted all the same: the piece asks for what it needs.
@@ -174,7 +177,10 @@ function followUp(values: Record<string, Value | null>, found: Found, isUnsized:
   const isPlain = answer?.given === undefined && answer?.assumed !== 'body';
   if (copies === undefined && isPlain && isAnswer(sheet, context, intent, values))
     return [...records, loneReply(sheet, bare, context)];
-  return [...records, { kind: 'change', edit: { values, on, copies, focus: focusOf(sheet), due } }];
+  return [
+    ...records,
+    { kind: 'change', edit: { values, ...(sizes && { sizes }), on, copies, focus: focusOf(sheet), due } },
+  ];
 }
 
 /** Words that point to the plan in hand. */

@@ -1,3 +1,4 @@
+import { listFrom } from './readers/lists.js';
 import { indexesBetween, isFree, markAt, type Sheet, said, wordAt } from './sheet.js';
 import { isLabelWord } from './vocabulary.js';
 
@@ -60,6 +61,32 @@ export function personAt(sheet: Sheet, from: number): (Place & { isSure: boolean
   const words = indexesBetween(from, whole.to).map((i) => wordAt(sheet, i) ?? '');
   const isSure = words.some((word) => nounOf(word) !== undefined || [...OLD, ...AGED, 'yo'].includes(word));
   return { ...whole, isSure };
+}
+
+type Person = { told: Told; from: number; to: number };
+
+/**
+ * The persons named from an index on: one, or one an age in a list of ages, `3, 6 and 12 months`, `boys of 2, 4 and 6`,
+ * where the word for the unit stands behind the last.
+ */
+export function personsAt(sheet: Sheet, from: number): { persons: Person[]; isSure: boolean } | undefined {
+  const found = personAt(sheet, from);
+  const first = indexesBetween(from, found?.to ?? from).find((i) => sheet.tokens[i]?.is === 'quantity');
+  const list = first === undefined ? undefined : listFrom(sheet, first);
+  const last = list?.at(-1);
+  const counts = list?.flatMap((i) => ageNumber(sheet, i) ?? []) ?? [];
+  const end = last === undefined ? undefined : (personAt(sheet, last) ?? (found && ageAt(sheet, last, true)));
+  const months = end?.told.months;
+  if (list === undefined || last === undefined || months === undefined || counts.length < list.length)
+    return found && { persons: [{ told: found.told, from, to: found.to }], isSure: found.isSure };
+  const unit = months / (counts.at(-1) ?? 1);
+  const whose = found === undefined ? (end?.told ?? {}) : joinedTold(found.told, end?.told ?? {});
+  const persons = list.map((index, k) => ({
+    told: { ...whose, months: (counts[k] ?? 0) * unit, isAged: true },
+    from: k === 0 ? from : index,
+    to: index === last ? (end?.to ?? index) : index,
+  }));
+  return { persons, isSure: found?.isSure === true || (end !== undefined && 'isSure' in end && end.isSure === true) };
 }
 
 /** What two words tell of one person; an age in numbers stands before that of a name. */

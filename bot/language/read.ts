@@ -9,6 +9,7 @@ import { readBench } from './readers/bench.js';
 import { pickOf } from './readers/picks.js';
 import { piecePlaces } from './readers/pieces.js';
 import { shortRequest } from './readers/short.js';
+import { sizeChosen } from './readers/size-choices.js';
 import { dueOf, withRemarks } from './remarks.js';
 import { isLeftOut, isLeftOver, type Sheet, saidBetween, sheetOf, whichOf, whyOf } from './sheet.js';
 import { overWords, type Token, tokenized } from './token.js';
@@ -49,6 +50,8 @@ export function read(text: string, context: Context): Reading {
   const mendedShort = mended.length > 0 ? shortRequest(wordsOf(tokens)) : undefined;
   if (mendedShort !== undefined) return { meanings: [mendedShort], trace: { tokens: [], mended, leftover: [] } };
   const sheet = sheetOf(trimmed, tokens);
+  const chosen = sizeChosen(sheet, context);
+  if (chosen !== undefined) return { meanings: chosen, trace: { tokens: usesOf(sheet), mended, leftover: [] } };
   // A piece named with a size of its own is a new request.
   const isPieceAlone = tokens.every(({ is }) => is !== 'quantity');
   if (context.held !== undefined && isPieceAlone && piecePlaces(sheet, context.pieces).length > 0) {

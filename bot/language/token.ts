@@ -46,7 +46,7 @@ export function tokenized(text: string): Token[] {
     const token =
       noSizeToken(text, at) ??
       powerToken(text, at) ??
-      quantityToken(text, at, tokens.at(-1)) ??
+      quantityToken(text, at, tokens) ??
       markToken(text, at) ??
       wordToken(text, at);
     if (token !== undefined) tokens.push(token);
@@ -74,11 +74,18 @@ function powerToken(text: string, at: number): Token | undefined {
   return { is: 'quantity', quantity: { start, end, lo: value, hi: value, unit: undefined }, start, end };
 }
 
-/** A number right behind a times sign begins anew there: `wide x3`. */
-function quantityToken(text: string, at: number, before: Token | undefined): Token | undefined {
-  const times = before?.is === 'mark' && before.mark === 'by' && before.end === at;
-  const from = times ? at : 0;
-  const quantity = quantityAt(text.slice(from), at - from);
+/** Numbers apart by slashes that are no fraction: three or more, `48/52/56`, or two that no ruler has, `55/60`. */
+const SLASHED = /(?<!\d\s?)\d+(?:[.,]\d+)?\s?\/\s?(?:\d+(?:[.,]\d+)?\s?\/|(?!1[26]\b|32\b|64\b)\d{2,})/y;
+
+/** A number right behind a times sign begins anew there, `wide x3`, and so does one of a list apart by slashes. */
+function quantityToken(text: string, at: number, before: readonly Token[]): Token | undefined {
+  const [list, joint] = [before.at(-2), before.at(-1)];
+  const isAfter = (mark: 'by' | 'slash'): boolean => joint?.is === 'mark' && joint.mark === mark;
+  const isListed = list?.is === 'quantity' && isAfter('slash');
+  const from = (isAfter('by') && joint?.end === at) || isListed ? at : 0;
+  SLASHED.lastIndex = at;
+  const slash = isListed || SLASHED.test(text) ? text.indexOf('/', at) : -1;
+  const quantity = quantityAt(text.slice(from, slash < 0 ? undefined : slash), at - from);
   return quantity && { is: 'quantity', quantity, start: quantity.start + from, end: quantity.end + from };
 }
 

@@ -39,6 +39,15 @@ function replyJson(reply: Reply, printing: Printing): Record<string, unknown> {
         plan: planJson(reply.plan, printing),
         assumed: reply.assumed.map((w) => printed(w, printing)),
       };
+    case 'sizes':
+      return {
+        sizes: reply.sizes.map(({ name, size, outcome }) => ({
+          label: name,
+          values: size.values,
+          ...(outcome.ok ? { plan: planJson(outcome.value, printing) } : { problems: outcome.problems }),
+        })),
+        assumed: reply.assumed.map((w) => printed(w, printing)),
+      };
     case 'steps':
       return { plan: planJson(reply.plan, printing) };
     case 'gauge':

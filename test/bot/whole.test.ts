@@ -83,6 +83,34 @@ describe('an edit joins the plan it changes', () => {
   });
 });
 
+describe('an edit of several sizes', () => {
+  const sizes = [280, 300].map((mm) => ({ said: `${mm} mm`, values: { width: length(mm) } }));
+  const several = { ...TALK, subject: PlanAsk.parse({ piece: 'pouch', values: { ring: length(25.4) }, sizes }) };
+
+  test('keeps them, unless it sets what they differ in or what stands for that', () => {
+    expect(change({ values: { ring: length(12) } }, several).ask.sizes).toEqual(sizes);
+    expect(change({ copies: 2 }, several).ask.sizes).toEqual(sizes);
+    expect(change({ values: { width: length(290) } }, several).ask.sizes).toBeUndefined();
+    expect(change({ values: { closure: length(200) } }, several).ask.sizes).toBeUndefined();
+  });
+
+  test('puts others in their place, and takes away what was said of all in their stead', () => {
+    const closures = [150, 200].map((mm) => ({ said: `${mm} mm`, values: { closure: length(mm) } }));
+    expect(change({ sizes: closures }, several).ask.sizes).toEqual(closures);
+    expect(Object.keys(change({ sizes: closures }).ask.values)).toEqual(['ring']);
+  });
+
+  test('chooses one whole, and nothing where there is none', () => {
+    const chosen = whole({ kind: 'size', index: 1, focus: ['steps'] }, several, 'in');
+    expect(chosen).toMatchObject({ kind: 'plan', follows: true });
+    expect(chosen.kind === 'plan' && chosen.ask).toEqual(
+      PlanAsk.parse({ piece: 'pouch', values: { ring: length(25.4), width: length(300) }, focus: ['steps'] }),
+    );
+    expect(whole({ kind: 'size', index: 2, focus: [] }, several, 'in')).toMatchObject({ why: 'expired' });
+    expect(whole({ kind: 'size', index: 0, focus: [] }, TALK, 'in')).toMatchObject({ why: 'expired' });
+  });
+});
+
 describe('an answer fills the hole it was asked for', () => {
   const bare = (said: string): Value => ({ is: 'bare', lo: Number(said), hi: Number(said), said });
 

@@ -16,7 +16,11 @@ describe('a person of no published size is left out with the reason', () => {
     ['hat for a 30 year old', ['30 year old: say woman or man']],
     ['hat for kids', ['kids: say the age']],
     ['hat for 3 kids', ['3', 'kids: say the age']],
-    ['hats for baby to adult', ['baby to adult: say one of them']],
+    ['hats for baby to adult', []],
+    ['hats for kids to adults', ['kids to adults: say one of them']],
+    ['hats for a woman and a 9 year old', ['9 year old: no published size for 9 years']],
+    ['hats for 2, 4 and 6 year olds', ['6 year olds: no published size for 6 years']],
+    ['hats for women and men, 6 of them', ['6 of them']],
     ['hat for a 16 year old boy with a 56 cm head', []],
   ])('%s', (text, left) => {
     expect(leftover(text)).toEqual(left);

@@ -1,6 +1,6 @@
 import type { Context } from '../../bot/language/context.js';
 import { read } from '../../bot/language/read.js';
-import type { Bench, Due, GaugeAsk, Meaning, Tension, Value } from '../../bot/request.js';
+import type { Bench, Due, GaugeAsk, Meaning, PlanAsk, Tension, Value } from '../../bot/request.js';
 import { pieces } from '../../core/index.js';
 
 /** A maker in inches with two machines and two yarns, and no talk behind them. */
@@ -21,13 +21,28 @@ export const meaningOf = (text: string, given: Partial<Context> = {}): string =>
 function line(meaning: Meaning): string {
   switch (meaning.kind) {
     case 'plan': {
-      const { piece = '?', values, copies, on, words, focus, due } = meaning.ask;
-      const asked = [...sizes(values), copies > 1 && `x${copies}`, bench(on), ...first(focus), ready(due)];
+      const { piece = '?', values, sizes: each, copies, on, words, focus, due } = meaning.ask;
+      const asked = [
+        ...sizes(values),
+        ...several(each),
+        copies > 1 && `x${copies}`,
+        bench(on),
+        ...first(focus),
+        ready(due),
+      ];
       return joined(['plan', piece, ...asked, words && `"${words}"`]);
     }
     case 'change': {
-      const { values, copies, on, due, focus } = meaning.edit;
-      return joined(['change', ...sizes(values), copies && `x${copies}`, bench(on), ...first(focus), ready(due)]);
+      const { values, sizes: each, copies, on, due, focus } = meaning.edit;
+      return joined([
+        'change',
+        ...sizes(values),
+        ...several(each),
+        copies && `x${copies}`,
+        bench(on),
+        ...first(focus),
+        ready(due),
+      ]);
     }
     case 'record_gauge':
       return recordLine(meaning.gauge);
@@ -36,6 +51,8 @@ function line(meaning: Meaning): string {
       return joined([meaning.kind, bench(meaning.on)]);
     case 'reply':
       return `reply ${size(meaning.value)}`;
+    case 'size':
+      return joined([`size ${meaning.index}`, ...first(meaning.focus)]);
     case 'pick':
       return `pick ${meaning.index}`;
     case 'set_units':
@@ -131,6 +148,9 @@ const sizes = (values: Record<string, Value | null>): string[] =>
   Object.entries(values).map(
     ([id, value]) => `${id}=${value === null ? 'none' : [size(value), ...(value.given ?? [])].join(' ')}`,
   );
+
+/** Several sizes: `each head=480 each head=520`. */
+const several = (each: PlanAsk['sizes'] = []): string[] => each.map(({ values }) => `each ${sizes(values).join(' ')}`);
 
 const bench = ({ machine, needles, yarn, tension }: Bench = {}): string =>
   joined([

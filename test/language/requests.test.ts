@@ -8,6 +8,7 @@ import { GAUGES_THEMES } from './requests/gauges.js';
 import { NOTIONS_THEMES } from './requests/notions.js';
 import { PEOPLE_THEMES } from './requests/people.js';
 import { PIECES_THEMES } from './requests/pieces.js';
+import { SEVERAL_THEMES } from './requests/several.js';
 import { SIZES_THEMES } from './requests/sizes.js';
 import { TALK_THEMES } from './requests/talk.js';
 import { TALLY_THEMES } from './requests/tally.js';
@@ -16,6 +17,7 @@ import { WORK_THEMES } from './requests/work.js';
 
 const THEMES = [
   ...SIZES_THEMES,
+  ...SEVERAL_THEMES,
   ...WORDS_THEMES,
   ...PIECES_THEMES,
   ...PEOPLE_THEMES,

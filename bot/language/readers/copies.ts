@@ -5,6 +5,13 @@ import { fieldOf, isPair } from './fields.js';
 import { focusOf } from './focus.js';
 
 const MOST_COPIES = 500;
+/** What a number of pieces wanted is used as. */
+export const COPIES = 'how many';
+const THEM = ['them', 'these', 'those', 'each'];
+
+/** `two of each`: so many of every size. */
+export const isOfEach = (sheet: Sheet): boolean =>
+  sheet.uses.some((use, i) => use === COPIES && wordAt(sheet, i) === 'each');
 
 /**
  * How many are wanted: `two of them`, `12 pouches`, `3 blue pouches`, `two 11 in pouches`, `x3`. Undefined when not
@@ -16,12 +23,11 @@ export function readCopies(sheet: Sheet, piece: Piece | undefined): number | und
   for (const index of freeQuantities(sheet)) {
     const count = copiesAt(sheet, index);
     if (count === undefined) continue;
-    const ofThem =
-      wordAt(sheet, index + 1) === 'of' && ['them', 'these', 'those'].includes(wordAt(sheet, index + 2) ?? '');
+    const ofThem = wordAt(sheet, index + 1) === 'of' && THEM.includes(wordAt(sheet, index + 2) ?? '');
     const named = piece === undefined ? undefined : piecesAfter(sheet, index, count, piece);
     const isNeeded = piece === undefined && isForSoMany(sheet, index);
     if (!ofThem && !isNeeded && named === undefined && !isTimes(sheet, index, piece)) continue;
-    claim(sheet, 'how many', index, ...(ofThem ? [index + 1, index + 2] : []), ...(named ?? []));
+    claim(sheet, COPIES, index, ...(ofThem ? [index + 1, index + 2] : []), ...(named ?? []));
     return count;
   }
   return undefined;
@@ -35,7 +41,7 @@ function pairsOf(sheet: Sheet, piece: Piece): number | undefined {
   const pairs = copiesAt(sheet, at - 1);
   const copies = (pairs ?? 1) * (isPair(piece) ? 1 : 2);
   const isTooMany = copies > MOST_COPIES;
-  claim(sheet, isTooMany ? LEFT_OUT : 'how many', ...(pairs === undefined ? [] : [at - 1]), at, at + 1);
+  claim(sheet, isTooMany ? LEFT_OUT : COPIES, ...(pairs === undefined ? [] : [at - 1]), at, at + 1);
   return isTooMany ? undefined : copies;
 }
 

@@ -14,10 +14,12 @@ import {
 } from '../sheet.js';
 import { COUNT_NOUNS, isKnownWord, MONTHS, MORE_WORDS, NO_SIZE_WORDS } from '../vocabulary.js';
 import { fieldOf } from './fields.js';
+import { listsIn } from './lists.js';
 
 /** Rows and stitches, days, `2 rings` (but not what follows in `2 rings of 1 in`), `1 in wider`, `half as wide`, `was 8 in` and the number of a row are no sizes. */
 export function claimCounted(sheet: Sheet, piece: Piece): void {
   claimMultiples(sheet);
+  const listed = new Set(listsIn(sheet).flatMap((list) => (list.length > 2 ? list : [])));
   for (const i of freeQuantities(sheet)) {
     const next = wordAt(sheet, i + 1) ?? '';
     const before = wordAt(sheet, i - 1) ?? '';
@@ -28,7 +30,10 @@ export function claimCounted(sheet: Sheet, piece: Piece): void {
     const more = MORE_WORDS.includes(next) && wordAt(sheet, i + 2) !== 'or';
     const isOne = said(sheet, i).toLowerCase() === 'one' && piece.asks[field ?? '']?.is === 'length';
     const several =
-      bare && (NO_SIZE_WORDS.includes(next) || isOne || (field !== undefined && isPluralOf(piece, field, next)));
+      bare &&
+      (NO_SIZE_WORDS.includes(next) ||
+        isOne ||
+        (field !== undefined && !listed.has(i) && isPluralOf(piece, field, next)));
     const numbered = bare && (COUNT_NOUNS[before] === 'rows' || before === 'why');
     const told = isPast(sheet, i) || (bare && /^(?:an? )?(?:half|quarter)/i.test(said(sheet, i)));
     const theirSize = several && wordAt(sheet, i + 2) === 'of' && quantityAtIndex(sheet, i + 3) !== undefined;

@@ -2,6 +2,7 @@ import type { Piece } from '../../../core/index.js';
 import { freeQuantities, isFree, isLabelOfNext, markAt, type Sheet, wordAt } from '../sheet.js';
 import { COMPARATIVES } from '../vocabulary.js';
 import { sideOf } from './fields.js';
+import { listsIn } from './lists.js';
 
 export type Label = { index: number; label: number; id: string; isRound: boolean };
 
@@ -10,7 +11,8 @@ export type Label = { index: number; label: number; id: string; isRound: boolean
  * (`width 11`); of all pairings the one that leaves fewest numbers without a word and jumps over least is taken.
  */
 export function labelled(sheet: Sheet, piece: Piece): Label[] {
-  const quantities = freeQuantities(sheet);
+  const inner = new Set(listsIn(sheet).flatMap((list) => list.slice(1, -1)));
+  const quantities = freeQuantities(sheet).filter((i) => !inner.has(i));
   const best = (from: number, taken: number | undefined): { cost: number; labels: Label[] } => {
     const index = quantities[from];
     if (index === undefined) return { cost: 0, labels: [] };

@@ -1,8 +1,8 @@
 import { type BodyMeasure, bodySizeMm, type Person, type Piece } from '../../../core/index.js';
-import type { Value } from '../../request.js';
+import type { Size, Value } from '../../request.js';
 import { beginsClause, endsClause } from '../clauses.js';
 import type { Context } from '../context.js';
-import { ageWords, isGrown, isOther, joinedTold, personAt, type Told } from '../persons.js';
+import { ageWords, isGrown, isOther, joinedTold, personsAt, type Told } from '../persons.js';
 import {
   claim,
   indexesBetween,
@@ -14,15 +14,17 @@ import {
   saidBetween,
   wordAt,
 } from '../sheet.js';
+import { agesOf, grownOf, nameOf, personOf, spread } from '../spread.js';
 import { COLOURS, FIBRES, isKnownWord, YARN_WEIGHTS } from '../vocabulary.js';
 import { fieldOf } from './fields.js';
+import { isPlural } from './pieces.js';
 
 /** What the words for a person are used as. */
 export const PERSON = 'person';
 
 type Named = { told: Told; from: number; to: number };
 /** Whom a piece is for; `told` is undefined for several people of whom the sizes differ. */
-export type People = { told: Told | undefined; from: number; to: number; said: string };
+export type People = { told: Told | undefined; named: readonly Named[]; from: number; to: number; said: string };
 
 const ARTICLES = 'a an the my our your his her their this that one average'.split(' ');
 /** Said of a person, and of no published size. */
@@ -50,11 +52,14 @@ export function readPeople(sheet: Sheet, piece: Piece, { pieces, holes }: Contex
   const words = new Set(pieces.flatMap((one) => one.words));
   const named: Named[] = [];
   for (let i = 0; i < sheet.tokens.length; i++) {
-    const found = personAt(sheet, i);
-    if (found === undefined) continue;
-    const { told, to, isSure } = found;
+    const found = personsAt(sheet, i);
+    const [one] = found?.persons ?? [];
+    if (found === undefined || one === undefined) continue;
+    const { persons, isSure } = found;
+    const to = persons.at(-1)?.to ?? one.to;
+    const { told } = one;
     const from = leadOf(sheet, i);
-    const isNext = named.length > 0 && JOINTS.includes(wordAt(sheet, from - 1) ?? '');
+    const isNext = named.length > 0 && isJoined(sheet, named.at(-1)?.to ?? 0, from);
     const isFor = isNext || FOR.includes(wordAt(sheet, from - 1) ?? '');
     const isOfPiece = isBeforePiece(sheet, to + 1, told.isAged !== true);
     const isAlone = (isAsked && beginsClause(sheet, from)) || isApart(sheet, from);
@@ -68,12 +73,19 @@ export function readPeople(sheet: Sheet, piece: Piece, { pieces, holes }: Contex
       claim(sheet, isRefused ? LEFT_OUT : PERSON, ...indexesBetween(i, to));
       const isNoMeasure = (k: number) => (isFor && isNumber(sheet, k)) || BUILDS.includes(wordAt(sheet, k) ?? '');
       claim(sheet, LEFT_OUT, ...indexesBetween(from, i - 1).filter(isNoMeasure));
-      if (!isRefused) named.push({ told, from: i, to });
+      if (!isRefused) named.push(...persons);
     }
     i = to;
   }
   return together(sheet, named);
 }
+
+/** True where nothing but a joint stands between a person and the next: `a woman and a man`, `babies, toddlers`. */
+const isJoined = (sheet: Sheet, to: number, from: number): boolean =>
+  indexesBetween(to + 1, from - 1).length > 0 &&
+  indexesBetween(to + 1, from - 1).every(
+    (i) => JOINTS.includes(wordAt(sheet, i) ?? '') || ['comma', 'slash'].includes(markAt(sheet, i) ?? ''),
+  );
 
 /** Where what is said of a person begins: behind the `for` of `for three tall women`. */
 function leadOf(sheet: Sheet, i: number): number {
@@ -118,10 +130,22 @@ function mayFollow(sheet: Sheet, piece: Piece, pieces: Set<string>, at: number, 
 function together(sheet: Sheet, named: readonly Named[]): People | undefined {
   const [first, last] = [named[0], named.at(-1)];
   if (first === undefined || last === undefined) return undefined;
-  const areSeveral = named.some((a) => named.some((b) => isOther(a.told, b.told)));
+  const areMany = isPlural(sheet) && named.some((one) => agesOf(sheet, one) !== undefined);
+  const areSeveral =
+    areMany ||
+    named.some((b, k) => isNextOther(sheet, named[k - 1], b)) ||
+    named.some((a) => named.some((b) => isOther(a.told, b.told)));
   const told = areSeveral ? undefined : named.map((one) => one.told).reduce(joinedTold);
-  return { told, from: first.from, to: last.to, said: saidBetween(sheet, first.from, last.to) };
+  return { told, named, from: first.from, to: last.to, said: saidBetween(sheet, first.from, last.to) };
 }
+
+/** True for two ages, one of them a name's, that a word joins: `newborn to 12 months`, a `baby and a 2 year old`. */
+const isNextOther = (sheet: Sheet, a: Named | undefined, b: Named): boolean =>
+  a !== undefined &&
+  a.told.months !== undefined &&
+  b.told.months !== undefined &&
+  a.told.months !== b.told.months &&
+  indexesBetween(a.to + 1, b.from - 1).some((i) => JOINTS.includes(wordAt(sheet, i) ?? ''));
 
 type BodyAsk = { id: string; label: string; measure: BodyMeasure };
 
@@ -130,35 +154,59 @@ const bodyAsks = (piece: Piece): BodyAsk[] =>
     ask.is === 'length' && ask.body ? [{ id, label: ask.label.toLowerCase(), measure: ask.body }] : [],
   );
 
-/** The published sizes of the person that a piece is for, one an ask; none where no table has one. */
-export function bodySizes(piece: Piece, people: People | undefined): Record<string, Value> {
-  const person = people?.told && personOf(people.told);
-  if (people === undefined || person === undefined) return {};
+/** The published sizes of a person, one an ask; none where no table has one. */
+function sizesOf(piece: Piece, person: Person | undefined, words: string): Record<string, Value> {
+  if (person === undefined) return {};
   return Object.fromEntries(
     bodyAsks(piece).flatMap(({ id, label, measure }) => {
       const mm = bodySizeMm(measure, person);
-      if (mm === undefined) return [];
-      return [[id, { is: 'length', mm, said: people.said, assumed: 'body', body: { label, person } }]];
+      return mm === undefined
+        ? []
+        : [[id, { is: 'length', mm, said: words, assumed: 'body', body: { label, person } }]];
     }),
   );
 }
 
+/** The published sizes of the one person that a piece is for. */
+export const bodySizes = (piece: Piece, people: People | undefined): Record<string, Value> =>
+  people?.told === undefined ? {} : sizesOf(piece, personOf(people.told), people.said);
+
+/** The published sizes of each of several persons, with those between the ends of a range: `baby to adult`. */
+export function sizesOfSeveral(sheet: Sheet, piece: Piece, people: People | undefined): Size[] {
+  const persons =
+    people === undefined || people.told ? [] : spread(sheet, people.named).flatMap((told) => personOf(told) ?? []);
+  const sizes = new Map(persons.map((person) => [nameOf(person), sizesOf(piece, person, nameOf(person))]));
+  return [...sizes].flatMap(([said, values]) => (Object.keys(values).length === 0 ? [] : [{ said, values }]));
+}
+
 /**
  * Leaves the words for a person out, and says why, where they gave no size and none was typed.
+ * @param sizes those that several persons gave
  * @returns true where they were left out
  */
-export function claimUnsized(sheet: Sheet, piece: Piece, people: People | undefined, values: object): boolean {
-  if (people === undefined || bodyAsks(piece).some(({ id }) => id in values)) return false;
-  const { told, from, to } = people;
-  const why = leftOutFor(told === undefined ? 'say one of them' : whyUnsized(told));
-  for (const i of indexesBetween(from, to)) if (told === undefined || sheet.uses[i] === PERSON) sheet.uses[i] = why;
+export function claimUnsized(
+  sheet: Sheet,
+  piece: Piece,
+  people: People | undefined,
+  sizes: readonly Size[],
+  values: object,
+): boolean {
+  if (people === undefined) return false;
+  const { told, named, from, to } = people;
+  const isSized = (one: Told): boolean =>
+    grownOf(one).some((grown) => Object.keys(sizesOf(piece, personOf(grown), '')).length > 0);
+  if (told === undefined && sizes.length > 0) {
+    for (const one of named.filter((person) => !isSized(person.told))) leaveOut(sheet, one, whyUnsized(one.told));
+    return false;
+  }
+  if (bodyAsks(piece).some(({ id }) => id in values)) return false;
+  if (told === undefined) for (const i of indexesBetween(from, to)) sheet.uses[i] = leftOutFor('say one of them');
+  else leaveOut(sheet, { from, to }, whyUnsized(told));
   return true;
 }
 
-function personOf({ adult, isTeen, months, isAged, sex }: Told): Person | undefined {
-  if (adult === 'woman' || adult === 'man') return { is: adult };
-  if (adult === 'any' || isTeen || months === undefined || (isAged && isGrown(months))) return undefined;
-  return { is: 'child', months, ...(sex && { sex }) };
+function leaveOut(sheet: Sheet, { from, to }: Pick<Named, 'from' | 'to'>, why: string): void {
+  for (const i of indexesBetween(from, to)) if (sheet.uses[i] === PERSON) sheet.uses[i] = leftOutFor(why);
 }
 
 function whyUnsized({ adult, isTeen, months }: Told): string {

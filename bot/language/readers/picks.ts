@@ -1,14 +1,8 @@
 import type { Meaning } from '../../request.js';
 import type { Context } from '../context.js';
 
-const ORDINALS: Record<string, number> = {
-  'the first': 0,
-  first: 0,
-  'the second': 1,
-  second: 1,
-  'the third': 2,
-  third: 2,
-};
+/** Names of what a card numbers, from the first on. */
+export const ORDINALS = 'first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth'.split(' ');
 const YES = /^(?:yes|yep|right|it is(?: right)?|correct|thats right)$/;
 const NO = /^(?:no|nope|wrong|not right|(?:no )?(?:it isnt|thats wrong))$/;
 
@@ -20,6 +14,6 @@ export function pickOf(text: string, { holes }: Context): Meaning | undefined {
     .trim();
   if (holes[0] === 'confirm' && YES.test(words)) return { kind: 'pick', index: 0 };
   if (holes[0] === 'confirm' && NO.test(words)) return { kind: 'drop' };
-  const index = ORDINALS[words];
-  return index !== undefined && holes.length === 0 ? { kind: 'pick', index } : undefined;
+  const index = ORDINALS.indexOf(words.replace(/^the /, ''));
+  return index >= 0 && holes.length === 0 ? { kind: 'pick', index } : undefined;
 }

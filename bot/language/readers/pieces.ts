@@ -1,5 +1,5 @@
 import type { Piece } from '../../../core/index.js';
-import { claim, indexesBetween, phrasePlaces, type Sheet } from '../sheet.js';
+import { claim, indexesBetween, phrasePlaces, type Sheet, wordAt } from '../sheet.js';
 
 /** Where a kind of piece is named. */
 export type Place = { piece: Piece; from: number; to: number };
@@ -21,3 +21,7 @@ export function readPiece(sheet: Sheet, pieces: readonly Piece[]): Piece | undef
   }
   return first;
 }
+
+/** True where several of the piece are named: `hats`. */
+export const isPlural = (sheet: Sheet): boolean =>
+  sheet.uses.some((use, i) => use === 'piece' && wordAt(sheet, i)?.endsWith('s') === true);

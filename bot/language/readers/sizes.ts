@@ -15,24 +15,34 @@ import {
 import { between, boundAt, bounded } from './bounds.js';
 import { claimCounted, strangeNoun } from './counted.js';
 import { type Label, labelled } from './labels.js';
+import { areListed, claimSlips, listsIn } from './lists.js';
+import { isPlural } from './pieces.js';
 
 export type SizesRead = {
   values: Record<string, Value>;
   tooMany?: string | undefined;
   strange?: string | undefined;
-  /** Several sizes of one field, in order. */
-  rivals?: { id: string; values: Value[]; words: string } | undefined;
+  /** Several sizes of one field, in order; `areListed` tells that they were told as several, not one in place of another. */
+  rivals?: { id: string; values: Value[]; words: string; areListed: boolean } | undefined;
 };
 
 /** A size of a field, with where it and its word stand. */
-type Sized = { value: Value; from: number; to: number };
+type Sized = { value: Value; index: number; label: number; from: number; to: number };
 
 /**
  * Sizes of a piece: each quantity by the word beside it, then what `11 by 6 3/4` or a lone number means.
  * @param isForPerson true where a person's sizes stand for what is not typed: a lone number is then for the first field
  * that can have it
+ * @param varied what the sizes in hand differ in: a list without a word is of that
  */
-export function readSizes(sheet: Sheet, piece: Piece, bare: BareUnit, isForPerson: boolean): SizesRead {
+export function readSizes(
+  sheet: Sheet,
+  piece: Piece,
+  bare: BareUnit,
+  isForPerson: boolean,
+  varied: readonly string[] = [],
+): SizesRead {
+  claimSlips(sheet, piece);
   claimCounted(sheet, piece);
   const strange = strangeNoun(sheet, piece);
   const sized: Record<string, Sized[]> = {};
@@ -48,10 +58,10 @@ export function readSizes(sheet: Sheet, piece: Piece, bare: BareUnit, isForPerso
       ask.is === 'count'
         ? { is: 'count', count: quantity.lo, said: said(sheet, index) }
         : bounded(sheet, label?.isRound ? halved(typed) : typed, ask, index, at);
-    sized[id] = [...(sized[id] ?? []), { value, from: Math.min(...places), to: Math.max(...places) }];
+    sized[id] = [...(sized[id] ?? []), { value, index, label: at, from: Math.min(...places), to: Math.max(...places) }];
   };
   const labels = labelled(sheet, piece);
-  for (const label of [...labels, ...sharing(sheet, piece, labels)].sort((a, b) => a.index - b.index))
+  for (const label of [...labels, ...sharing(sheet, piece, labels, isForPerson)].sort((a, b) => a.index - b.index))
     put(label.id, label.index, label);
 
   // Beside a number that counts something unknown, only a typed length is surely a size.
@@ -64,7 +74,9 @@ export function readSizes(sheet: Sheet, piece: Piece, bare: BareUnit, isForPerso
   if (rest.length > open.length && rest.length > 1 && rest.every((i, k) => k === 0 || markAt(sheet, i - 1) === 'by')) {
     return { values: {}, tooMany: saidBetween(sheet, rest[0] ?? 0, rest.at(-1) ?? 0) };
   }
-  for (const index of rest) {
+  const several = plainList(sheet, piece, bare, rest, varied, loneFields(piece, sized));
+  if (several !== undefined) for (const index of rest) put(several, index);
+  for (const index of several === undefined ? rest : []) {
     const id = opposed(sheet, index, sized) ?? open.shift();
     if (id !== undefined) put(id, index);
   }
@@ -85,53 +97,87 @@ function settled(sheet: Sheet, sized: Record<string, Sized[]>, strange: string |
   const values: Record<string, Value> = {};
   let rivals: SizesRead['rivals'];
   for (const [id, all] of Object.entries(sized)) {
-    const inOrder = all.sort((a, b) => a.from - b.from);
+    const inOrder = all.sort((a, b) => a.index - b.index);
     const [first, second] = inOrder;
     if (first === undefined) continue;
     const words = saidBetween(sheet, first.from, Math.max(...inOrder.map(({ to }) => to)));
     const window = inOrder.length === 2 && second ? between(first.value, second.value) : undefined;
     values[id] = window === undefined ? first.value : { ...window, said: words };
     if (inOrder.length === 1 || window !== undefined) continue;
-    rivals ??= { id, values: inOrder.map(({ value }) => value), words };
+    const isOnly = rivals === undefined;
+    const numbers = inOrder.map(({ index }) => index);
+    const beside = inOrder.map(({ label }) => label);
+    rivals ??= { id, values: inOrder.map(({ value }) => value), words, areListed: areListed(sheet, numbers, beside) };
+    if (!isOnly) rivals = { ...rivals, areListed: false };
   }
   return Object.keys(values).length === 0 ? { values, strange } : { values, rivals };
 }
 
 /** What a lone number is for: the first size still needed, then the rest of the pair. */
-const loneFields = (piece: Piece, values: Record<string, unknown>): string[] =>
-  [
-    ...piece.needs.filter((group) => !group.some((id) => id in values)).flatMap(([id]) => id ?? []),
-    ...piece.pair,
-  ].filter((id) => !(id in values));
+const loneFields = (piece: Piece, values: Record<string, unknown>): string[] => {
+  const needed = piece.needs.filter((group) => !group.some((id) => id in values)).flatMap(([id]) => id ?? []);
+  return [...new Set([...needed, ...piece.pair])].filter((id) => !(id in values));
+};
 
 function isOfField(sheet: Sheet, index: number, ask: Ask | undefined, bare: BareUnit): boolean {
   const quantity = quantityAtIndex(sheet, index);
   const range = ask && rangeOf(ask);
   if (quantity === undefined || range === undefined) return false;
   const value = typedValue(quantity, bare, '', range);
+  if (value.is === 'bare') return true;
   if (value.is === 'window') return value.loMm >= range.minMm && value.hiMm <= range.maxMm;
   return value.is === 'length' && value.mm >= range.minMm && value.mm <= range.maxMm;
 }
 
 const rangeOf = (ask: Ask): FieldRange => (ask.is === 'window' || ask.is === 'length' ? ask : undefined);
 
-const JOINS = ['and', 'or'];
-
 /**
- * Numbers that share the word of the one behind them, once the piece needs no other size: `11 in and 12 in wide`,
- * `7, 9 and 11 in wide`.
+ * Numbers that share the word of one in their list: `7, 9 and 11 in wide`, `heads of 48, 52 and 56 cm`. Two share it
+ * only where the piece needs no other size, or where the word stands before them as that of several.
  */
-function sharing(sheet: Sheet, piece: Piece, labels: readonly Label[]): Label[] {
-  const isMet = piece.needs.every((group) => group.some((id) => labels.some((label) => label.id === id)));
-  if (!isMet) return [];
-  return labels.flatMap((label) => {
-    const shared: Label[] = [];
-    for (let i = label.index; isJoinedBefore(sheet, i, shared.length > 0); i -= 2)
-      shared.push({ ...label, index: i - 2 });
-    return shared.filter(({ index }) => labels.every((other) => other.index !== index));
+function sharing(sheet: Sheet, piece: Piece, labels: readonly Label[], isForPerson: boolean): Label[] {
+  const isMet =
+    isForPerson || piece.needs.every((group) => group.some((id) => labels.some((label) => label.id === id)));
+  return listsIn(sheet).flatMap((list) => {
+    const [label, ...others] = labels.filter(({ index }) => list.includes(index));
+    if (label === undefined || others.length > 0) return [];
+    const isBehind = label.index === list.at(-1) && label.label > label.index;
+    const isBefore = label.index === list[0] && label.label < label.index;
+    const isShared = list.length > 2 || (isBehind ? isMet : (wordAt(sheet, label.label) ?? '').endsWith('s'));
+    if (!(isBehind || isBefore) || !isShared) return [];
+    return list.filter((index) => index !== label.index).map((index) => ({ ...label, index }));
   });
 }
 
-const isJoinedBefore = (sheet: Sheet, i: number, isList: boolean): boolean =>
-  quantityAtIndex(sheet, i - 2) !== undefined &&
-  (JOINS.includes(wordAt(sheet, i - 1) ?? '') || (isList && markAt(sheet, i - 1) === 'comma'));
+/** Two sizes of one thing are seldom further apart than this; its width and its height are. From memory. */
+const MOST_APART = 1.5;
+
+/**
+ * The field of a list without a word, `hats in 48, 52 and 56`: the one still needed, where all numbers can be of it and
+ * they are more than the piece has sizes, or two that are hardly its width and its height.
+ */
+function plainList(
+  sheet: Sheet,
+  piece: Piece,
+  bare: BareUnit,
+  rest: readonly number[],
+  varied: readonly string[],
+  open: readonly string[],
+): string | undefined {
+  const [first = '', second = ''] = [...varied, ...open];
+  const [list, ...others] = listsIn(sheet);
+  if (
+    list === undefined ||
+    others.length > 0 ||
+    list.length !== rest.length ||
+    boundAt(sheet, list[0] ?? 0, list[0] ?? 0)
+  )
+    return undefined;
+  const [one, other] = list.map((i) => Math.log(quantityAtIndex(sheet, i)?.lo ?? 1));
+  const isOther =
+    isOfField(sheet, list[1] ?? 0, piece.asks[second], bare) &&
+    Math.abs((one ?? 0) - (other ?? 0)) > Math.log(MOST_APART);
+  const areMany = isPlural(sheet) || varied.length > 0;
+  const isSeveral = list.length > 2 ? areMany || wordAt(sheet, (list.at(-1) ?? 0) - 1) === 'and' : areMany && !isOther;
+  return isSeveral && list.every((i) => isOfField(sheet, i, piece.asks[first], bare)) ? first : undefined;
+}

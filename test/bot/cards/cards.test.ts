@@ -24,7 +24,7 @@ const numbersIn = (text: string): string[] =>
 test('the talks show every kind of reply, and every problem but those that no typed request can bring', () => {
   const replies = SHOWN.flatMap(({ answer }) => answer.exchanges.map(({ reply }) => reply));
   expect([...new Set(replies.map(({ kind }) => kind))].sort()).toEqual(
-    ['answer', 'gauge', 'gauges', 'help', 'plan', 'problem', 'question', 'steps'].sort(),
+    ['answer', 'gauge', 'gauges', 'help', 'plan', 'problem', 'question', 'sizes', 'steps'].sort(),
   );
   const codes = replies.flatMap((reply) => (reply.kind === 'problem' ? reply.problems.map(({ code }) => code) : []));
   expect([...new Set(codes)].sort()).toEqual([

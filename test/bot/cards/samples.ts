@@ -31,6 +31,17 @@ export const TALKS: Record<string, readonly string[]> = {
     'panel 20 needles, 60 rows in 12 in, 6 in wide',
     'my gauge',
   ],
+  'several sizes': [
+    'use cm',
+    '52 needles, 120 rows, 56.6 cm long, 19.5 cm flat, grey medium',
+    'headbands for heads of 48, 52 and 56 cm',
+    '5% smaller',
+    'start',
+    'hats for baby to adult',
+    'cushion covers 30 and 50 cm wide',
+    'pouches with 6, 8 and 10 in zips, two of each',
+    'leg warmers for women and men 35 cm long and a cowl 60 cm round',
+  ],
   refusals: [
     MEDIUM,
     'steps',

@@ -89,8 +89,6 @@ const UNSIZED: Rows = [
   ['hat for an adult', 'plan hat'],
   ['hat for a teenager', 'plan hat'],
   ['hat for a child', 'plan hat'],
-  ['hat for a woman and a man', 'plan hat'],
-  ['hats for baby to adult', 'plan hat'],
   ['hat not for a toddler', 'plan hat'],
   ['wrist warmers for a toddler 4 in long', 'plan limb-warmers limb=wrist length=101.6'],
   ['9 years', 'change', HEAD_ASKED],
