@@ -46,7 +46,7 @@ export const Due = z.object({ day: z.string(), said: z.string(), event: z.string
 export type Due = z.infer<typeof Due>;
 
 /** One of several sizes: what the maker calls it, and the values that it alone has. */
-export const Size = z.object({ said: z.string(), values: z.record(z.string(), Value) });
+export const Size = z.object({ label: z.string(), values: z.record(z.string(), Value) });
 export type Size = z.infer<typeof Size>;
 
 /** So many sizes are planned in one go at most. */

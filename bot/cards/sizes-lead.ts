@@ -32,7 +32,7 @@ function severalOf({ label, words }: Piece): string {
 }
 
 /** `48 cm`, `52 cm` as `48 and 52 cm`: what all end with is said once. */
-export function unitOnce(names: readonly string[]): string {
+function unitOnce(names: readonly string[]): string {
   const unit = /^\d[^a-z]* ([a-z]+)$/i.exec(names[0] ?? '')?.[1];
   const numbers = names.map((name) =>
     name.endsWith(` ${unit}`) ? name.slice(0, -1 - (unit?.length ?? 0)) : undefined,

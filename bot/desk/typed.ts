@@ -44,9 +44,9 @@ export function typedSize(value: Value): string {
 }
 
 /** What a maker calls one of several sizes: a person by its words, else the size as it was typed. */
-export function sizeName({ said, values }: Size): string {
+export function sizeName({ label, values }: Size): string {
   const all = Object.values(values);
-  if (all.some(({ assumed }) => assumed === 'body')) return said;
+  if (all.some(({ assumed }) => assumed === 'body')) return label;
   return all.map((value) => typedSize(value).replace(/\s*(?:inch(?:es)?|ins?\.?|["”″]|'')$/i, ' in')).join(' by ');
 }
 

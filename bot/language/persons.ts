@@ -47,7 +47,7 @@ const MOST_JOINTS = 2;
  * The person named from an index on, as far as the words go: `6 month old baby girl`, `boy of 4`, `aged 2`.
  * `isSure`: the words tell of an age or a person, and not only of so many years.
  */
-export function personAt(sheet: Sheet, from: number): (Place & { isSure: boolean }) | undefined {
+function personAt(sheet: Sheet, from: number): (Place & { isSure: boolean }) | undefined {
   const first = AGED.includes(wordAt(sheet, from) ?? '') ? ageAt(sheet, from + 1, true) : elementAt(sheet, from, false);
   if (first === undefined) return undefined;
   let whole = first;

@@ -13,7 +13,7 @@ export function severalSizes(
   if (rivals === undefined) return { sizes: areOfPersons ? persons : undefined };
   const { id, words, areListed } = rivals;
   if (!areListed || areOfPersons) return { sizes: undefined, why: 'too_many_sizes', words };
-  const all = distinct(rivals.values).map((value) => ({ said: value.said ?? '', values: { [id]: value } }));
+  const all = distinct(rivals.values).map((value) => ({ label: value.said ?? '', values: { [id]: value } }));
   if (all.length === 1) return { sizes: undefined };
   if (all.length > MOST_SIZES) return { sizes: undefined, why: 'too_many_at_once', words };
   return { sizes: all };

@@ -84,7 +84,7 @@ describe('an edit joins the plan it changes', () => {
 });
 
 describe('an edit of several sizes', () => {
-  const sizes = [280, 300].map((mm) => ({ said: `${mm} mm`, values: { width: length(mm) } }));
+  const sizes = [280, 300].map((mm) => ({ label: `${mm} mm`, values: { width: length(mm) } }));
   const several = { ...TALK, subject: PlanAsk.parse({ piece: 'pouch', values: { ring: length(25.4) }, sizes }) };
 
   test('keeps them, unless it sets what they differ in or what stands for that', () => {
@@ -95,7 +95,7 @@ describe('an edit of several sizes', () => {
   });
 
   test('puts others in their place, and takes away what was said of all in their stead', () => {
-    const closures = [150, 200].map((mm) => ({ said: `${mm} mm`, values: { closure: length(mm) } }));
+    const closures = [150, 200].map((mm) => ({ label: `${mm} mm`, values: { closure: length(mm) } }));
     expect(change({ sizes: closures }, several).ask.sizes).toEqual(closures);
     expect(Object.keys(change({ sizes: closures }).ask.values)).toEqual(['ring']);
   });

@@ -31,6 +31,22 @@ test('a gauge given in a direct message serves a command in a channel', async ()
   expect((await answer).text).toContain('Knit 106 rows');
 });
 
+test('several sizes are posted as one table, and a button of it makes one of them a plan', async () => {
+  await answerTo('110 rows in 22 in, 46 needles, 6 3/4 in flat');
+  const sizes = await answerTo('pouches for 6, 8 and 10 in closures');
+  const posted = sizes.blocks as { type: string; rows?: { text: string }[][]; elements?: Record<string, string>[] }[];
+  const tables = posted.filter(({ type }) => type === 'table');
+  expect(tables.map(({ rows }) => rows?.map(([first]) => first?.text))).toEqual([
+    ['Closure', '6 in (15 cm)', '8 in (20.5 cm)', '10 in (25.5 cm)'].map((text) =>
+      text.replaceAll(/(?<=\d) /g, '\u00a0'),
+    ),
+  ]);
+  const button = posted.find(({ type }) => type === 'actions')?.elements?.[1];
+  const post = bot.api.expects('chat.postMessage');
+  await bot.send(press({ channel: DIRECT, actionId: button?.action_id ?? '', value: button?.value ?? '' }));
+  expect((await post).text).toMatch(/^Knit \d+ rows.*\nChanged: closure, 8 in\./);
+});
+
 test('the first button of a plan does what it says, for the one who presses it', async () => {
   await answerTo('110 rows in 22 in, 46 needles, 6 3/4 in flat');
   const plan = await answerTo('rows for a pouch 10.5 to 11 in wide');

@@ -7,6 +7,7 @@ import { tokenized } from '../../bot/language/token.js';
 import type { Meaning } from '../../bot/request.js';
 import { PLAIN } from './reading.js';
 import { COUNTS_OPEN, IN_HAND, NOVEMBER } from './requests/row.js';
+import { HEADBANDS } from './requests/several.js';
 
 const SEED = 20_261_109;
 const RUNS = 3000;
@@ -19,9 +20,8 @@ const WORDS =
   `rows row sts needles needle pouch pouches tube panel wide tall long flat folded across deep zip closure ring rings gauge
 tension swatch in inch inches cm mm to the per an by x on and with no without for of them make it plan how many yarn grey medium machine
 the my hanging washed rested between give or take ± +/- - , . : = / " & one two twelve half quarter hundred twenty undo first yes start done row lost count keep use that was should be sorry drop
-weighs tex unravelled same came out more next hangs category weight tension yesterday november back stop later finished g m +`.split(
-    /\s+/,
-  );
+weighs tex unravelled same came out more next hangs category weight tension yesterday november back stop later finished g m +
+hats headbands heads babies toddler adult women months years old or steps single`.split(/\s+/);
 const NUMBERS = [
   '0',
   '1',
@@ -49,6 +49,7 @@ const REQUESTS = [
   'lost count: the machine says 64, my hand counter 62',
   'done, 10 7/8 by 6 3/4, weighs 86 g, 109 rows',
   'that was 21.5, not 22. drop the 60 rows',
+  'two pouches, 10, 11 and 12 in wide, no 13, hats for baby to adult, 3, 6 and 12 months',
   '46 stitches unravelled to 1.24 m, 200 m per 100 g, tension 5, on 3 november, note: 2 drops of oil',
 ];
 
@@ -81,6 +82,8 @@ const contexts = fc.constantFrom<Partial<Context>>(
   { ...IN_HAND, holes: ['size'] },
   { ...IN_HAND, holes: ['row'] },
   { holes: ['confirm'] },
+  HEADBANDS,
+  { ...HEADBANDS, holes: ['height'] },
 );
 
 /** The maker's words for every value, rate and quotation of a meaning. */
@@ -171,6 +174,10 @@ describe(`a reading never throws, is quick, and claims only what was typed (${4 
       'machine 64 ',
       'done 12 ',
       '+1 ',
+      '11, ',
+      '2 and ',
+      'hats for babies, ',
+      '3 months to ',
     ]) {
       check(piece.repeat(4000 / piece.length), {});
     }

@@ -155,14 +155,13 @@ const bodyAsks = (piece: Piece): BodyAsk[] =>
   );
 
 /** The published sizes of a person, one an ask; none where no table has one. */
-function sizesOf(piece: Piece, person: Person | undefined, words: string): Record<string, Value> {
+function sizesOf(piece: Piece, person: Person | undefined, words?: string): Record<string, Value> {
   if (person === undefined) return {};
   return Object.fromEntries(
     bodyAsks(piece).flatMap(({ id, label, measure }) => {
       const mm = bodySizeMm(measure, person);
-      return mm === undefined
-        ? []
-        : [[id, { is: 'length', mm, said: words, assumed: 'body', body: { label, person } }]];
+      if (mm === undefined) return [];
+      return [[id, { is: 'length', mm, ...(words && { said: words }), assumed: 'body', body: { label, person } }]];
     }),
   );
 }
@@ -175,8 +174,8 @@ export const bodySizes = (piece: Piece, people: People | undefined): Record<stri
 export function sizesOfSeveral(sheet: Sheet, piece: Piece, people: People | undefined): Size[] {
   const persons =
     people === undefined || people.told ? [] : spread(sheet, people.named).flatMap((told) => personOf(told) ?? []);
-  const sizes = new Map(persons.map((person) => [nameOf(person), sizesOf(piece, person, nameOf(person))]));
-  return [...sizes].flatMap(([said, values]) => (Object.keys(values).length === 0 ? [] : [{ said, values }]));
+  const sizes = new Map(persons.map((person) => [nameOf(person), sizesOf(piece, person)]));
+  return [...sizes].flatMap(([label, values]) => (Object.keys(values).length === 0 ? [] : [{ label, values }]));
 }
 
 /**
@@ -194,7 +193,7 @@ export function claimUnsized(
   if (people === undefined) return false;
   const { told, named, from, to } = people;
   const isSized = (one: Told): boolean =>
-    grownOf(one).some((grown) => Object.keys(sizesOf(piece, personOf(grown), '')).length > 0);
+    grownOf(one).some((grown) => Object.keys(sizesOf(piece, personOf(grown))).length > 0);
   if (told === undefined && sizes.length > 0) {
     for (const one of named.filter((person) => !isSized(person.told))) leaveOut(sheet, one, whyUnsized(one.told));
     return false;

@@ -49,7 +49,7 @@ function whichOne(words: readonly string[], piece: NonNullable<ReturnType<typeof
 function placeAt(sheet: Sheet, at: number, sizes: readonly Size[]): { index: number; to: number } | undefined {
   const person = personsAt(sheet, at)?.persons;
   const who = person?.length === 1 && person[0] !== undefined ? personOf(person[0].told) : undefined;
-  const byName = who === undefined ? -1 : sizes.findIndex((size) => size.said === nameOf(who));
+  const byName = who === undefined ? -1 : sizes.findIndex((size) => size.label === nameOf(who));
   if (byName >= 0) return { index: byName, to: person?.[0]?.to ?? at };
   const token = sheet.tokens[at];
   if (token?.is !== 'quantity') return undefined;

@@ -2,14 +2,14 @@ import type { Size } from '../../../bot/request.js';
 import { asking, CM, NO_UNIT, POUCH, type Rows, type Themes } from './row.js';
 
 const HEADS: Size[] = [48, 52, 56].map((cm) => ({
-  said: String(cm),
+  label: String(cm),
   values: { head: { is: 'length', mm: 10 * cm, said: cm === 56 ? '56 cm' : String(cm), assumed: 'same_unit' } },
 }));
-const PERSONS: Size[] = ['3 months', '1 year', 'women'].map((said, i) => ({
-  said,
-  values: { head: { is: 'length', mm: 400 + 50 * i, said, assumed: 'body' } },
+const PERSONS: Size[] = ['3 months', '1 year', 'women'].map((label, i) => ({
+  label,
+  values: { head: { is: 'length', mm: 400 + 50 * i, assumed: 'body' } },
 }));
-const HEADBANDS = { ...CM, subjectPiece: 'headband', sizes: HEADS };
+export const HEADBANDS = { ...CM, subjectPiece: 'headband', sizes: HEADS };
 const HATS = { ...CM, subjectPiece: 'hat', sizes: PERSONS };
 
 const LISTS: Rows = [
