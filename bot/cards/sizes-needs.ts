@@ -1,8 +1,10 @@
 import { notionsFor, type Plan, type Printing, percentOf, printed, printedYarn } from '../../core/index.js';
 import type { ReplyOf } from '../reply.js';
 import type { Card } from './card.js';
+import { LIMITS } from './limits.js';
 import { merged } from './merged.js';
-import { plansOf } from './sizes-table.js';
+import { capital, joined } from './names.js';
+import { plansOf, told } from './sizes-table.js';
 
 type Reply = ReplyOf<'sizes'>;
 
@@ -14,11 +16,11 @@ function yarnOfAll(plans: readonly Plan[]): { mainM: number; cv: number } | unde
   return { mainM: needs.reduce((all, { pieces, lengthM }) => all + pieces * lengthM, 0), cv: first.cv };
 }
 
-const allOf = (plans: readonly Plan[]): string => {
+function allOf(plans: readonly Plan[]): string {
   const [first] = plans;
-  const sizes = ['the one size that can be made', 'both sizes'][plans.length - 1] ?? `all ${plans.length} sizes`;
-  return first === undefined || first.pieces === 1 ? sizes : `${first.pieces} of each, ${sizes},`;
-};
+  if (first !== undefined && first.pieces > 1) return `${first.pieces} of each size`;
+  return ['the one size that can be made', 'both sizes'][plans.length - 1] ?? `all ${plans.length} sizes`;
+}
 
 export function yarnFact(plans: readonly Plan[], { units }: Printing): Card['facts'] {
   const all = yarnOfAll(plans);
@@ -39,37 +41,38 @@ const yarnLead = (reply: Reply, { units }: Printing): string | undefined => {
   return all && `About ${printedYarn(all.mainM, units)} of yarn for ${allOf(plans)}`;
 };
 
-/** Notions that every size takes, added up over all the pieces, and after them those of each size. */
-function notionsOfAll(reply: Reply, printing: Printing): string[] {
+/** Notions that every size takes, added up over all the pieces, and after them those that the sizes differ in. */
+function notionsText(reply: Reply, printing: Printing): string | undefined {
   const plans = plansOf(reply);
-  const frames = plans.map(({ notions }) => notions.map((notion) => JSON.stringify(notion)));
+  const taken = plans.map(({ notions }) => notions.map((notion) => JSON.stringify(notion)));
   const isOfAll = (notion: Plan['notions'][number]): boolean =>
-    frames.every((ofOne) => ofOne.includes(JSON.stringify(notion)));
+    taken.every((ofOne) => ofOne.includes(JSON.stringify(notion)));
   const pieces = plans.reduce((sum, plan) => sum + plan.pieces, 0);
-  const own = reply.sizes.flatMap(({ name, outcome }) => {
-    if (!outcome.ok) return [];
-    const { notions, pieces: ofEach } = outcome.value;
-    const all = notionsFor(
+  const shared = notionsFor((plans[0]?.notions ?? []).filter(isOfAll), pieces).map(({ say }) => printed(say, printing));
+  const differing = ({ notions, pieces: ofEach }: Plan) =>
+    notionsFor(
       notions.filter((notion) => !isOfAll(notion)),
       ofEach,
-    );
-    return [{ name, words: all.map(({ say }) => say) }];
-  });
-  return [
-    ...notionsFor((plans[0]?.notions ?? []).filter(isOfAll), pieces).map(({ say }) => printed(say, printing)),
-    ...merged(own, printing).map((text) => `size by size, ${text}`),
+    ).map(({ say }) => say);
+  const own = merged(told(reply, differing), printing);
+  const parts = [
+    ...(shared.length === 0 ? [] : [`for ${allOf(plans)}, ${joined(shared)}`]),
+    ...(own.length === 0 ? [] : [`by size, ${joined(own)}`]),
   ];
+  return parts.length === 0 ? undefined : parts.join('; ');
 }
 
 export function notionsFact(reply: Reply, printing: Printing): Card['facts'] {
-  const all = notionsOfAll(reply, printing);
-  return all.length === 0 ? [] : [{ label: 'Notions', text: `for ${allOf(plansOf(reply))} ${all.join('; ')}.` }];
+  const text = notionsText(reply, printing);
+  return text === undefined ? [] : [{ label: 'Notions', text: `${text}.` }];
 }
 
+/** The notions themselves where a phone shows them whole. */
 function notionsLead(reply: Reply, printing: Printing): string {
-  const all = notionsOfAll(reply, printing);
-  const whom = allOf(plansOf(reply)).replace(/,$/, '');
-  return all.length === 0 ? `Nothing but yarn for ${whom}` : `For ${whom}: ${all.join('; ')}`;
+  const text = notionsText(reply, printing);
+  const whom = allOf(plansOf(reply));
+  if (text === undefined) return `Nothing but yarn for ${whom}`;
+  return text.length > LIMITS.lead ? `Notions for ${whom}` : capital(text);
 }
 
 /** What leads in place of the rows, for a maker who asked for it. */

@@ -9,6 +9,7 @@ import {
   printedOthers,
   printedRange,
   printedYarn,
+  type Words,
 } from '../../core/index.js';
 import { unitsTyped } from '../desk/typed.js';
 import type { ReplyOf, SizePlanned } from '../reply.js';
@@ -23,6 +24,10 @@ const NOTHING = '–';
 /** The plans of the sizes that can be made. */
 export const plansOf = ({ sizes }: Reply): Plan[] =>
   sizes.flatMap(({ outcome }) => (outcome.ok ? [outcome.value] : []));
+
+/** What each size that can be made says, by its name. */
+export const told = ({ sizes }: Reply, of: (plan: Plan) => readonly Words[]) =>
+  sizes.flatMap(({ name, outcome }) => (outcome.ok ? [{ name, words: of(outcome.value) }] : []));
 
 /** True where the figure is the same for every size that can be made. */
 export const isShared = <T>(plans: readonly Plan[], of: (plan: Plan) => T): boolean => new Set(plans.map(of)).size < 2;

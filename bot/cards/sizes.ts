@@ -7,7 +7,7 @@ import { capital, changedLine, counted, gaugeName, joined } from './names.js';
 import { askedFirst, dueLine } from './plan.js';
 import { title } from './sizes-lead.js';
 import { NEEDS_LEADS, notionsFact, yarnFact } from './sizes-needs.js';
-import { isShared, plansOf, printedSides, sidesOf, sizesTable } from './sizes-table.js';
+import { isShared, plansOf, printedSides, sidesOf, sizesTable, told } from './sizes-table.js';
 
 type Reply = ReplyOf<'sizes'>;
 
@@ -49,7 +49,7 @@ export function sizesCard(reply: Reply, printing: Printing): Card {
     table: sizesTable(reply, printing),
     facts: [
       ...yarnFact(plans, printing),
-      ...(wanted === 'notions' ? [] : notionsFact(reply, printing)),
+      ...notionsFact(reply, printing),
       { label: 'Assumed', text: `${assumed.join('; ')}.` },
     ],
     offers,
@@ -72,9 +72,6 @@ export function sizesInBrief(reply: Reply): string {
   );
   return `${reply.piece.label.toLowerCase()}, ${rows.join('; ')}.`;
 }
-
-const told = ({ sizes }: Reply, of: (plan: Plan) => readonly Words[]) =>
-  sizes.flatMap(({ name, outcome }) => (outcome.ok ? [{ name, words: of(outcome.value) }] : []));
 
 function rowsLine(plans: readonly Plan[], cannot: number): string {
   const rows = plans.map((plan) => plan.rows);

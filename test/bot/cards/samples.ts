@@ -40,6 +40,7 @@ export const TALKS: Record<string, readonly string[]> = {
     'hats for baby to adult',
     'cushion covers 30 and 50 cm wide',
     'pouches with 6, 8 and 10 in zips, two of each',
+    'notions for all',
     'leg warmers for women and men 35 cm long and a cowl 60 cm round',
   ],
   refusals: [

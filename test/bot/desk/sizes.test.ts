@@ -64,8 +64,18 @@ describe('several sizes', () => {
     expect(factOf(one, 'Yarn')).toContain(`for all 3 sizes about ${Math.round(all)} m`);
     const two = await open.say('two of each');
     expect(two.card.body[0]).toBe('Changed: how many, 2 of each.');
-    expect(factOf(two, 'Yarn')).toContain(`for 2 of each, all 3 sizes, about ${Math.round(2 * all)} m`);
-    expect((await open.say('yarn for all')).card.lead).toMatch(/^About \d+ m of yarn for 2 of each, all 3 sizes/);
+    expect(factOf(two, 'Yarn')).toContain(`for 2 of each size about ${Math.round(2 * all)} m`);
+    expect((await open.say('yarn for all')).card.lead).toMatch(/^About \d+ m of yarn for 2 of each size$/);
+  });
+
+  test('add up the notions that all of them take, and tell those that they differ in size by size', async () => {
+    const pouches = await open.say('pouches with 6, 8 and 10 in zips');
+    const own = 'by size, a closure of 6, 8 and 10 in (15, 20 and 25 cm)';
+    expect(factOf(pouches, 'Notions')).toBe(`for all 3 sizes, 6 rings, 1 in kept for each; ${own}.`);
+    await open.say('two of each');
+    const asked = await open.say('notions for all');
+    expect(asked.card.lead).toBe('Notions for 2 of each size');
+    expect(factOf(asked, 'Notions')).toMatch(/^for 2 of each size, 12 rings/);
   });
 
   test('say once what is assumed of all, and of whom the rest is', async () => {
