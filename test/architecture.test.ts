@@ -55,9 +55,13 @@ test('the reader of imports sees static, type-only, multi-line and dynamic ones'
 });
 
 describe('core', () => {
-  test('imports only core, and the distributions in core/stats', () => {
+  /** The pure packages of core, each with the only place that imports it. */
+  const PURE_PACKAGES = { 'core/stats/': '@stdlib/', 'core/money/exact.ts': 'fraction.js' };
+
+  test('imports only core, and each pure package in its one place', () => {
     const allowed = ({ from, to }: Import): boolean =>
-      under(to, 'core') || (under(from, 'core/stats') && to.startsWith('@stdlib/'));
+      under(to, 'core') ||
+      Object.entries(PURE_PACKAGES).some(([place, name]) => from.startsWith(place) && to.startsWith(name));
     expect(broken(coreImports, (i) => !allowed(i))).toEqual([]);
   });
 
