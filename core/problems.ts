@@ -45,7 +45,8 @@ export type Problem =
   | { code: 'no_row_gauge' }
   | { code: 'no_stitch_gauge'; field: FieldName };
 
-export type Outcome<T> = { ok: true; value: T } | { ok: false; problems: readonly Problem[] };
+/** What was made, or every problem with it. Parts of core that plan no piece have problems of their own, `P`. */
+export type Outcome<T, P = Problem> = { ok: true; value: T } | { ok: false; problems: readonly P[] };
 
-export const done = <T>(value: T): Outcome<T> => ({ ok: true, value });
-export const refused = (...problems: Problem[]): Outcome<never> => ({ ok: false, problems });
+export const done = <T>(value: T): Outcome<T, never> => ({ ok: true, value });
+export const refused = <P = Problem>(...problems: readonly P[]): Outcome<never, P> => ({ ok: false, problems });
