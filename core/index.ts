@@ -1,5 +1,42 @@
 export { aspects } from './aspects.js';
+export { backwards, type Placed, type Task } from './batch/backwards.js';
+export {
+  type Calendar,
+  DAY_S,
+  type Day,
+  dayOf,
+  endDayOf,
+  hoursADay,
+  type Span,
+  startOf,
+  type WallS,
+} from './batch/calendar.js';
+export { type Batch, type BatchAsk, batch, type Hand, type Readiness } from './batch/deadline.js';
+export { byDueDate, type Order } from './batch/due-order.js';
+export type { Pair, Passage } from './batch/flow.js';
+export type { Job } from './batch/johnson.js';
+export { type TwoStages, twoStages } from './batch/order.js';
+export type { BatchProblem } from './batch/problems.js';
+export type { Share } from './batch/shares.js';
+export type { Way } from './batch/ways.js';
 export { fields } from './checked.js';
+export { type Bill, type BillLine, bill, eachOf, type LeftOut, type Overhead } from './costing/bill.js';
+export { type BreakEven, breakEven } from './costing/break-even.js';
+export { type Earned, earnedAnHour } from './costing/earnings.js';
+export { type Fees, NO_FEES } from './costing/fees.js';
+export type { Item, Price } from './costing/item.js';
+export { BILLED, itemsOf, type NotionPrice, type Prices } from './costing/of-plan.js';
+export { copiesToPay, type PatternWork, patternEarned, patternPrice } from './costing/pattern.js';
+export {
+  marginOfMarkup,
+  markupOfMargin,
+  priceForMargin,
+  priceForMarkup,
+  type Sale,
+  saleAt,
+} from './costing/price.js';
+export type { CostProblem } from './costing/problems.js';
+export { retailFrom, wholesaleFrom } from './costing/wholesale.js';
 export type { Drift } from './gauge/drift.js';
 export type { Estimate } from './gauge/estimate.js';
 export { dimensionalChange, factorBetween, pieceFactor } from './gauge/factors.js';
@@ -16,6 +53,8 @@ export {
 } from './gauge/gauge.js';
 export type { Count, Form, Measurement, State } from './gauge/measurement.js';
 export type { Given } from './given.js';
+export { decimalOf, isCurrency, type Money, minorDigits, minorOf } from './money/currency.js';
+export { cheapestPacks, type Pack, type Purchase } from './money/packs.js';
 export { notionsFor } from './notions.js';
 export type { Ask, Asks, Piece } from './piece.js';
 export { pieceById, pieces } from './pieces/index.js';
@@ -26,6 +65,10 @@ export { type Remedy, remedies } from './remedies.js';
 export type { Window } from './sizing/rows.js';
 export { type BodyMeasure, bodySizeMm, type Person } from './tables/bodies.js';
 export { unusualFor, YARN_WEIGHTS, yarnWeightNamed } from './tables/yarn-weights.js';
+export { divided, type TimeProblem } from './timing/divided.js';
+export { type Rates, rates, type TimeLog } from './timing/rates.js';
+export { type TimeLine, type TimeRange, type Timing, timing } from './timing/timing.js';
+export { DRIVERS, type Driver, type Stage, USUAL_RATES } from './timing/usual-rates.js';
 export * from './units/chance.js';
 export * from './units/print.js';
 export * from './units/quantity.js';

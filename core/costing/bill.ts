@@ -56,9 +56,10 @@ export function bill(items: readonly Item[], overhead: Overhead | undefined, pie
   ];
   const currencies = [...items.map(({ price }) => price?.currency), overheadCurrency(overhead)];
   const currency = currencies.find((code) => code !== undefined);
+  const unmade = wholeProblems('pieces', pieces, 1, MOST_QUANTITY);
   const problems = [
-    ...wholeProblems('pieces', pieces, 1, MOST_QUANTITY),
-    ...items.flatMap(itemProblems),
+    ...unmade,
+    ...items.flatMap((item) => itemProblems(item, unmade.length > 0 ? 1 : pieces)),
     ...(overhead === undefined ? [] : overheadProblems(overhead, items)),
     ...currencyProblems(currencies),
   ];

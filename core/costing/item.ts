@@ -21,9 +21,9 @@ export type Item = {
   price: Price | undefined;
 };
 
-/** All that is wrong with an item. */
-export const itemProblems = ({ id, quantity, price }: Item): CostProblem[] => [
-  ...outOfRange(id, quantity, 0, MOST_QUANTITY),
+/** All that is wrong with an item, as so many pieces take it. */
+export const itemProblems = ({ id, quantity, once = false, price }: Item, pieces: number): CostProblem[] => [
+  ...outOfRange(id, quantity * (once ? 1 : pieces), 0, MOST_QUANTITY),
   ...(price === undefined ? [] : priceProblems(id, price)),
 ];
 

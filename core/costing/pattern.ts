@@ -16,8 +16,13 @@ import {
 /** The work of a written pattern: hours of writing, drawing and testing at the maker's rate, and what else it cost. */
 export type PatternWork = { hours: number; hourly: Money; otherMinor: number };
 
+/** A minute: less is no work to speak of. */
+const LEAST_HOURS = 1 / 60;
+
 const workProblems = ({ hours, hourly, otherMinor }: PatternWork): CostProblem[] => [
-  ...(hours === 0 ? [{ code: 'no_hours' as const, what: 'hours' }] : outOfRange('hours', hours, 0, MOST_QUANTITY)),
+  ...(hours === 0
+    ? [{ code: 'no_hours' as const, what: 'hours' }]
+    : outOfRange('hours', hours, LEAST_HOURS, MOST_QUANTITY)),
   ...moneyProblems('hourly', hourly),
   ...moneyProblems('other', { ...hourly, minor: otherMinor }),
 ];

@@ -19,7 +19,7 @@ export type CostProblem =
   | { code: 'nothing_priced'; items: readonly string[] };
 
 /** The largest amount in minor units, and the largest quantity of one item: sums of many stay exact. */
-export const MOST_MINOR = 1e9;
+const MOST_MINOR = 1e9;
 export const MOST_QUANTITY = 100_000;
 
 /** A number from min to max. */

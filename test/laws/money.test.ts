@@ -44,7 +44,7 @@ const overhead: fc.Arbitrary<Overhead> = fc.oneof(
 );
 
 const asked = currency.chain((code) =>
-  fc.tuple(fc.array(item(code), { minLength: 1, maxLength: 8 }), overhead, fc.integer({ min: 1, max: 24 })),
+  fc.tuple(fc.array(item(code), { minLength: 1, maxLength: 6 }), overhead, fc.integer({ min: 1, max: 12 })),
 );
 
 const sum = (parts: readonly number[]): number => parts.reduce((all, part) => all + part, 0);

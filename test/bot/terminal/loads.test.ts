@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 
 /** Everything `ask` may load for a request without a date: it must start fast. */
-const ALLOWED = ['@stdlib', 'better-sqlite3', 'kysely', 'uuid', 'zod'];
+const ALLOWED = ['@stdlib', 'better-sqlite3', 'fraction.js', 'kysely', 'uuid', 'zod'];
 /** What a date in the words brings in. */
 const FOR_DATES = ['chrono-node', 'temporal-polyfill', 'temporal-spec', 'temporal-utils'];
 

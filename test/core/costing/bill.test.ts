@@ -142,5 +142,14 @@ describe('a bill refuses', () => {
       'figure_out_of_range',
     ]);
     expect(wrong(bill(COWL, NONE, 0)).map((p) => p.code)).toEqual(['figure_out_of_range']);
+    expect(wrong(bill(COWL, NONE, 1.5))).toEqual([{ code: 'figure_not_whole', what: 'pieces', given: 1.5 }]);
+  });
+
+  test('more in all than can be meant', () => {
+    const two = { ...zip, quantity: 2 };
+    expect(wrong(bill([two], NONE, 100_000))).toEqual([
+      { code: 'figure_out_of_range', what: 'closure', given: 200_000, min: 0, max: 100_000 },
+    ]);
+    expect(bill([{ ...two, once: true }], NONE, 100_000).ok).toBe(true);
   });
 });
