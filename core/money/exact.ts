@@ -9,8 +9,9 @@ const FINEST = 1e-12;
 /** A figure exactly as it prints: 1.005 is 201/200, whatever binary makes of it. Finite. */
 export function exact(figure: number): Exact {
   if (Math.abs(figure) < FINEST) return new Fraction(0);
-  const [digits = '', power = '0'] = figure.toString().split('e');
-  return new Fraction(digits).mul(new Fraction(10).pow(Number(power)));
+  const [digits = '', power] = figure.toString().split('e');
+  const read = new Fraction(digits);
+  return power === undefined ? read : read.mul(new Fraction(10).pow(Number(power)));
 }
 
 /** A figure in per cent as a share: 6.5 is 13/200. */
