@@ -3,6 +3,12 @@ import { z } from 'zod';
 /** What is known of a yarn; null is not known. */
 const Known = z.object({ category: z.number().nullable(), tex: z.number().nullable(), since: z.number().nullable() });
 
+/** What is known of a lot. */
+const OfLot = z.object({
+  ball: z.object({ massG: z.number(), lengthMm: z.number() }).optional(),
+  price: z.object({ minor: z.number(), currency: z.string() }).optional(),
+});
+
 /** One thing that a request stored, small enough to be taken back and put in again exactly. */
 export const Effect = z.discriminatedUnion('did', [
   z.object({ did: z.literal('measured'), id: z.string() }),
@@ -12,7 +18,8 @@ export const Effect = z.discriminatedUnion('did', [
   z.object({ did: z.literal('counted'), workId: z.string(), seq: z.number() }),
   z.object({ did: z.literal('moved_stop'), workId: z.string(), from: z.number(), to: z.number() }),
   z.object({ did: z.literal('described'), yarnId: z.string(), before: Known, after: Known }),
-  z.object({ did: z.literal('moved_stock'), moveId: z.string() }),
+  z.object({ did: z.literal('moved_stock'), moveId: z.string(), lotId: z.string() }),
+  z.object({ did: z.literal('described_lot'), lotId: z.string(), before: OfLot, after: OfLot }),
   z.object({ did: z.literal('sold_as'), putUpId: z.string() }),
   z.object({ did: z.literal('dropped_put_up'), putUpId: z.string() }),
   z.object({

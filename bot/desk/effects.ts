@@ -13,7 +13,7 @@ export async function putBack(effects: readonly Effect[], store: Bound, now: num
 
 /** Makes it so that an effect is, or is not. */
 function turned(effect: Effect, is: boolean, store: Bound, now: number): Promise<void> {
-  const { makers, measurements, putUps, readings, works, yarns } = store;
+  const { makers, measurements, putUps, readings, shelf, works, yarns } = store;
   switch (effect.did) {
     case 'measured':
       return shown(measurements, effect.id, is, now);
@@ -33,6 +33,10 @@ function turned(effect: Effect, is: boolean, store: Bound, now: number): Promise
       return works.stopAt(effect.workId, is ? effect.to : effect.from);
     case 'described':
       return yarns.describe(effect.yarnId, is ? effect.after : effect.before);
+    case 'described_lot': {
+      const { ball, price } = is ? effect.after : effect.before;
+      return shelf.describe(effect.lotId, { ball, price });
+    }
     case 'set_currency':
       return makers.setCurrency(effect.makerId, (is ? effect.after : effect.before) ?? undefined);
     case 'moved_stock':

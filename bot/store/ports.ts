@@ -180,6 +180,8 @@ export type Bound = {
     restore(id: string): Promise<void>;
   };
   yarns: {
+    /** The maker's yarn of this name, made on first use. */
+    opened(makerId: string, name: string): Promise<Yarn>;
     /** Keeps the category, the count and the day of a yarn; null for what is not known. */
     describe(id: string, known: { category: number | null; tex: number | null; since: number | null }): Promise<void>;
   };
@@ -218,8 +220,10 @@ export type Bound = {
   shelf: {
     /** Lots of this maker and of the team, by name and dye lot; used up ones as well. */
     of(makerId: string): Promise<Lot[]>;
-    /** The lot of this owner, name and dye lot, made empty on first use. What is known of its ball and price takes the place of what was. */
-    opened(lot: LotOf & Pick<Lot, 'ball' | 'price'>, at: number): Promise<Lot>;
+    /** The lot of this owner, name and dye lot, made empty on first use. */
+    opened(lot: LotOf, at: number): Promise<Lot>;
+    /** Keeps what is known of a lot's ball and price in place of what was. */
+    describe(id: string, known: Pick<Lot, 'ball' | 'price'>): Promise<void>;
     /** Changes a lot if it holds enough; false, and nothing changed, if it does not. */
     move(move: LotMove): Promise<boolean>;
     /** Turns a change back, or puts it in again; false, and nothing changed, if the lot no longer holds enough. */

@@ -25,6 +25,15 @@ export function profilesContract(name: string, store: () => Store): void {
       });
     });
 
+    test('a yarn is made once, with or without a machine it is knitted on', async () => {
+      await store().within('T1', async (s) => {
+        const { id } = await s.makers.held('U1', 'Nadia', AT);
+        const oat = await s.yarns.opened(id, 'Oat');
+        expect(await s.yarns.opened(id, ' oat')).toEqual(oat);
+        expect((await s.profiles.opened(id, { name: '46', needles: 46 }, 'oat', '', AT)).yarn).toEqual(oat);
+      });
+    });
+
     test('needles fill in what was unknown and never change what was known', async () => {
       await store().within('T1', async (s) => {
         const { id } = await s.makers.held('U1', 'Nadia', AT);

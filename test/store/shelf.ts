@@ -3,7 +3,7 @@ import type { Bound, Lot, LotMove, Store } from '../../bot/store/ports.js';
 import { AT, openedProfile } from './samples.js';
 
 const BALL = { massG: 50, lengthMm: 105_000 };
-const GREY = { owner: '', kind: 'yarn', name: 'Grey medium', dyeLot: '2117', ball: BALL, price: undefined } as const;
+const GREY = { owner: '', kind: 'yarn', name: 'Grey medium', dyeLot: '2117' } as const;
 
 const moved = (lot: Lot, left: number, aside: number, more: Partial<LotMove> = {}): LotMove => ({
   id: `m${left}:${aside}`,
@@ -29,14 +29,21 @@ const leftOf = async (s: Bound, makerId = 'nobody') =>
 /** Yarn and notions on hand, and the ways a yarn is sold. */
 export function shelfContract(name: string, store: () => Store): void {
   describe(`${name}: the shelf`, () => {
-    test('makes a lot once, and what is told of its ball and price later takes the place of what was', async () => {
-      await store().within('T1', async (s) => {
+    test('makes a lot once, and what is told of its ball and price takes the place of what was', async () => {
+      const price = { minor: 620, currency: 'EUR' };
+      const id = await store().within('T1', async (s) => {
         const first = await s.shelf.opened(GREY, AT);
-        expect(first).toMatchObject({ ball: BALL, price: undefined, left: 0, aside: 0 });
-        const price = { minor: 620, currency: 'EUR' };
-        const again = await s.shelf.opened({ ...GREY, name: 'grey MEDIUM', ball: undefined, price }, AT);
-        expect(again).toEqual({ ...first, price });
+        expect(first).toMatchObject({ ball: undefined, price: undefined, left: 0, aside: 0 });
+        await s.shelf.describe(first.id, { ball: BALL, price });
+        const again = await s.shelf.opened({ ...GREY, name: 'grey MEDIUM' }, AT);
+        expect(again).toEqual({ ...first, ball: BALL, price });
+        await s.shelf.describe(first.id, { ball: undefined, price: undefined });
+        expect(await s.shelf.opened(GREY, AT)).toEqual(first);
+        await s.shelf.describe(first.id, { ball: BALL, price });
+        return first.id;
       });
+      await store().within('T2', (s) => s.shelf.describe(id, { ball: undefined, price: undefined }));
+      expect(await store().within('T1', (s) => s.shelf.of('nobody'))).toMatchObject([{ ball: BALL, price }]);
     });
 
     test('never holds less than nothing, nor sets aside more than it holds', async () => {

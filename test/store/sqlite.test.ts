@@ -5,7 +5,7 @@ import Database from 'better-sqlite3';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openSqlite } from '../../bot/store/sqlite.js';
 import { storeContract } from './contract.js';
-import { together } from './processes.js';
+import { killedWithin, together } from './processes.js';
 import { AT } from './samples.js';
 
 let folder: string;
@@ -81,6 +81,32 @@ describe('a SQLite file', () => {
     expect(kept()).toMatchObject([{ id: '1' }, { id: '3', body: 'twelve' }, { id: '4' }, { id: '5' }]);
     file.close();
   });
+});
+
+test('a process killed half way through a change of the shelf leaves the shelf as it was', async () => {
+  const path = newPath();
+  const lotOf = { owner: '', kind: 'yarn', name: 'grey', dyeLot: '12' } as const;
+  const move = { workId: '', left: 150_000, aside: 0, said: '3 balls', at: AT };
+  const first = await openSqlite(path);
+  const lot = await first.within('T1', async (s) => {
+    const { id } = await s.shelf.opened(lotOf, AT);
+    await s.shelf.move({ ...move, id: 'm1', lotId: id });
+    return id;
+  });
+  await first.close();
+  const taking = JSON.stringify({ ...move, id: 'm2', lotId: lot, left: -50_000 });
+  await killedWithin(
+    path,
+    `if (!(await s.shelf.move(${taking}))) throw new Error('nothing was taken');
+    const [{ left }] = await s.shelf.of('');
+    if (left !== 100_000) throw new Error('the move was not seen');`,
+  );
+  const second = await openSqlite(path);
+  await second.within('T1', async (s) => {
+    expect(await s.shelf.of('')).toMatchObject([{ dyeLot: '12', left: 150_000 }]);
+    expect(await s.shelf.move({ ...move, id: 'm2', lotId: lot, left: -50_000 })).toBe(true);
+  });
+  await second.close();
 });
 
 describe('processes that share a SQLite file', () => {

@@ -71,6 +71,22 @@ export function upkeepContract(name: string, store: () => Store, open: Open): vo
         await s.plans.latest(maker.id);
         await s.measurements.inYarn(maker.id, profile.yarn.id);
         await s.yarns.describe(profile.yarn.id, { category: 4, tex: 500, since: null });
+        await s.yarns.opened(maker.id, 'oat');
+        await s.makers.setCurrency(maker.id, 'EUR');
+        const ball = { massG: 50, lengthMm: 105_000 };
+        const putUp = { id: 'p1', yarnId: profile.yarn.id, ball, balls: 1, price: undefined, said: '', at: AT };
+        await s.putUps.add(putUp);
+        await s.putUps.of(profile.yarn.id);
+        await s.putUps.withdraw('p1', AT);
+        await s.putUps.restore('p1');
+        const lot = await s.shelf.opened({ owner: '', kind: 'yarn', name: 'oat', dyeLot: '7' }, AT);
+        await s.shelf.describe(lot.id, { ball, price: undefined });
+        await s.shelf.of(maker.id);
+        await s.shelf.move({ id: 'm1', lotId: lot.id, workId: 'w1', left: 1, aside: 0, said: '', at: AT });
+        await s.shelf.movesFor('w1');
+        await s.shelf.canTurn(['m1'], false);
+        await s.shelf.undoMove('m1', AT);
+        await s.shelf.redoMove('m1');
         await s.works.start({
           id: 'w1',
           makerId: maker.id,

@@ -56,8 +56,7 @@ export function shelf(db: Kysely<Tables>, workspaceId: string): Bound['shelf'] {
       return rows.map(lot);
     },
 
-    async opened({ owner, kind, name, dyeLot, ball, price }, at) {
-      const known = { ...(ball && ballColumns(ball)), ...(price && priceColumns(price)) };
+    async opened({ owner, kind, name, dyeLot }, at) {
       const { name_key, ...names } = named(name);
       const row = await db
         .insertInto('lot')
@@ -73,17 +72,25 @@ export function shelf(db: Kysely<Tables>, workspaceId: string): Bound['shelf'] {
           ball_mm: null,
           price_minor: null,
           currency: '',
-          ...known,
           left_amount: 0,
           aside_amount: 0,
           at_ms: at,
         })
         .onConflict((on) =>
-          on.columns(['workspace_id', 'owner', 'kind', 'name_key', 'dye_lot']).doUpdateSet({ name_key, ...known }),
+          on.columns(['workspace_id', 'owner', 'kind', 'name_key', 'dye_lot']).doUpdateSet({ name_key }),
         )
         .returningAll()
         .executeTakeFirstOrThrow();
       return lot(row);
+    },
+
+    async describe(id, { ball, price }) {
+      await db
+        .updateTable('lot')
+        .set({ ball_mg: null, ball_mm: null, ...(ball && ballColumns(ball)), ...priceColumns(price) })
+        .where('workspace_id', '=', workspaceId)
+        .where('id', '=', id)
+        .execute();
     },
 
     async move({ id, lotId, workId, left, aside, said, at }) {

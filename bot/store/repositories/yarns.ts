@@ -48,6 +48,24 @@ export async function nameYarn(
 
 export function yarns(db: Kysely<Tables>, workspaceId: string): Bound['yarns'] {
   return {
+    async opened(makerId, name) {
+      const id = await openedYarn(db, workspaceId, makerId, name);
+      const row = await db
+        .selectFrom('yarn')
+        .select(['name', 'category', 'tex', 'since_day'])
+        .where('workspace_id', '=', workspaceId)
+        .where('id', '=', id)
+        .executeTakeFirstOrThrow();
+      const { category, tex, since_day: since } = row;
+      return {
+        id,
+        name: row.name,
+        category: category ?? undefined,
+        tex: tex ?? undefined,
+        since: since ?? undefined,
+      };
+    },
+
     async describe(id, { category, tex, since }) {
       await db
         .updateTable('yarn')
