@@ -1,6 +1,6 @@
 import type { Gauge, Offer, Outcome, Piece, Plan, Problem, Reading, Remedy, Verdict, Words } from '../core/index.js';
 import type { Counter, PlanAsk, Request, Size, Value } from './request.js';
-import type { Machine, StoredMeasurement, Yarn } from './store/ports.js';
+import type { Lot, Machine, PutUp, StoredMeasurement, Yarn } from './store/ports.js';
 
 /** The gauge behind an answer, by the maker's own names. */
 export type GaugeUsed = { machine: Machine; yarn: Yarn; tension: string; gauge: Gauge };
@@ -26,7 +26,15 @@ export type BotProblem =
   | { code: 'no_such_piece'; said: string; pieces: readonly string[] }
   | { code: 'nothing_measured' }
   | { code: 'nothing_to_undo'; redo: boolean }
-  | { code: 'no_plan_yet' };
+  | { code: 'no_plan_yet' }
+  /** An amount out of its range; `unit` stands right behind the number. */
+  | { code: 'amount_outside'; label: string; given: number; min: number; max: number; unit: '' | ' g' | ' m' }
+  /** A price finer than its currency. */
+  | { code: 'price_too_fine'; said: string; digits: number }
+  | { code: 'no_yarn_named' }
+  | { code: 'not_on_shelf'; name: string; dyeLot: string; lots: readonly string[] }
+  /** Less than was to go, or than work was promised. */
+  | { code: 'shelf_too_low'; lot: string; holds: Words; aside: Words | undefined };
 
 export type AnyProblem = Problem | BotProblem;
 
@@ -118,6 +126,30 @@ export type Reply = { offers: readonly Offered[] } & (
       paired: boolean;
       was: { rows: number; chance: number } | undefined;
       next: { rows: number; chance: number } | undefined;
+      /** What it took from the shelf. */
+      shelf: readonly Words[];
+    }
+  | {
+      /** The lots that changed, as they are now. */
+      kind: 'stocked';
+      lead: Words;
+      notes: readonly Words[];
+      assumed: readonly Words[];
+      lots: readonly Lot[];
+    }
+  | {
+      kind: 'shelf';
+      whose: 'own' | 'team';
+      lots: readonly Lot[];
+      /** How many lots the other shelf holds. */
+      others: number;
+    }
+  | {
+      kind: 'sold';
+      yarn: string;
+      putUps: readonly Pick<PutUp, 'ball' | 'balls' | 'price'>[];
+      notes: readonly Words[];
+      assumed: readonly Words[];
     }
   | { kind: 'steps'; plan: Plan; rowsBefore: number | undefined }
   | {

@@ -119,6 +119,39 @@ export const GaugeAsk = z.object({
 });
 export type GaugeAsk = z.infer<typeof GaugeAsk>;
 
+/** Money as it was typed, in whole units of one of these currencies by ISO 4217; none where none was named. */
+export const MoneyAsk = z.object({ amount: z.number(), currencies: z.array(z.string()), said: z.string() });
+export type MoneyAsk = z.infer<typeof MoneyAsk>;
+
+/** What so many of a thing cost together. */
+export const PriceAsk = MoneyAsk.extend({ count: z.number() });
+export type PriceAsk = z.infer<typeof PriceAsk>;
+
+/** What a ball weighs and how long its yarn is, as far as it was said. */
+export const BallAsk = z.object({ massG: z.number().optional(), lengthMm: z.number().optional() });
+export type BallAsk = z.infer<typeof BallAsk>;
+
+/** What is on hand, came, or went. */
+export const StockAsk = z.object({
+  way: z.enum(['set', 'add', 'take']),
+  kind: z.enum(['yarn', 'notion']),
+  /** In the maker's words; the yarn of the plan in hand or used last where none was said. */
+  name: z.string().optional(),
+  dyeLot: z.string().optional(),
+  /** Balls, or pieces of a notion. */
+  count: z.number().optional(),
+  /** Loose yarn. */
+  massG: z.number().optional(),
+  /** All there is, in place of an amount. */
+  all: z.boolean().optional(),
+  ball: BallAsk.optional(),
+  price: PriceAsk.optional(),
+  /** On the shelf of the team rather than the maker's own. */
+  team: z.boolean().optional(),
+  said: z.string(),
+});
+export type StockAsk = z.infer<typeof StockAsk>;
+
 /** Which work in hand: the one a button names, that on the machine named, else the one of this talk. */
 const which = { workId: z.string().optional(), on: Bench.optional() };
 
@@ -179,6 +212,18 @@ export const Request = z.discriminatedUnion('kind', [
   /** One of several sizes is meant, and not said which. */
   z.object({ kind: z.literal('which_size') }),
   z.object({ kind: z.literal('steps'), planId: z.string().optional() }),
+  z.object({ kind: z.literal('stock'), stock: StockAsk }),
+  z.object({ kind: z.literal('show_shelf'), team: z.boolean().optional(), name: z.string().optional() }),
+  /** The ways a yarn is sold: what a ball of it holds, and what one or several cost. */
+  z.object({
+    kind: z.literal('sold_as'),
+    yarn: z.string().optional(),
+    ball: BallAsk.optional(),
+    prices: z.array(PriceAsk).default([]),
+    said: z.string(),
+  }),
+  /** Several currencies where the words fit them all. */
+  z.object({ kind: z.literal('set_currency'), currencies: z.array(z.string()).min(1), said: z.string() }),
   z.object({ kind: z.literal('set_units'), units: z.enum(['cm', 'in']) }),
   z.object({ kind: z.literal('undo'), redo: z.boolean().default(false) }),
   z.object({ kind: z.literal('drop') }),
@@ -225,6 +270,8 @@ export type Meaning =
   | { kind: 'change'; edit: Edit }
   /** A bare answer to the one open question: a length, a count or words, whichever it asked for. */
   | { kind: 'reply'; value: Value }
+  /** What a ball holds, or which dye lot is meant: the answer to a question about a lot. */
+  | { kind: 'of_lot'; ball?: BallAsk; dyeLot?: string }
   | { kind: 'pick'; turn?: string; index: number }
   /** One of the sizes in hand, by its place among them, and what is wanted of it first. */
   | { kind: 'size'; index: number; focus: PlanAsk['focus'] };

@@ -121,6 +121,7 @@ async function answeredIn(
     exchanges.push({ request, reply: reply.kind === 'question' ? { ...reply, changed } : reply });
     if (answered.reply.kind === 'problem') break;
     maker = await withUnitsTyped(bound, maker, turn, request);
+    if (isOfMoney(request)) maker = await bound.makers.held(turn.user.slackUserId, turn.user.name, turn.at);
     const resumed = resumedBy(request, answered, talk);
     talk =
       asked.has(meaning) && isNewPlan(meaning, request, reply)
@@ -156,6 +157,9 @@ async function answeredIn(
   return { status: 'answered', exchanges, card: made, printing, trace };
 }
 
+/** True for what may name a currency, the first of which becomes the maker's. */
+const isOfMoney = ({ kind }: Request): boolean => ['stock', 'sold_as', 'set_currency'].includes(kind);
+
 /** True for a follow-up to the plan in hand, and for a way out of one that was refused. */
 const isEdit = (meaning: Meaning, request: Request): boolean =>
   request.kind === 'plan' &&
@@ -185,6 +189,7 @@ async function contextOf(
     units: maker.units,
     machines: names((p) => p.machine.name.toLowerCase()),
     yarns: names((p) => p.yarn.name.toLowerCase()),
+    onShelf: (await bound.shelf.of(maker.id)).map(({ name }) => name.toLowerCase()),
     inHand: await workInHand(bound, maker, talk),
     swatchRows: /\bsame\b/i.test(textOf(turn)) ? await rowsRecordedLast(bound, profiles[0]?.id) : undefined,
     subjectPiece: waiting?.piece ?? talk.subject?.piece,

@@ -1,8 +1,9 @@
 import { pieceById } from '../core/index.js';
 import { type Conversation, subjectOf } from './conversation.js';
+import { inCurrency } from './desk/prices.js';
 import { amended } from './desk/slips.js';
 import { inUnits } from './language/lengths.js';
-import type { Bench, Edit, Meaning, PlanAsk, Request, Value } from './request.js';
+import type { BallAsk, Bench, Edit, Meaning, PlanAsk, Request, Value } from './request.js';
 import { ofSize } from './sizes.js';
 import type { Units } from './store/ports.js';
 
@@ -26,6 +27,10 @@ export function whole(meaning: Meaning, talk: Conversation, units: Units | undef
       return finishing(meaning, talk);
     case 'correct':
       return correcting(meaning, talk);
+    case 'of_lot':
+      return withLot(meaning, talk) ?? { kind: 'unread', why: 'nothing', words: '' };
+    case 'set_currency':
+      return withCurrency(meaning, talk) ?? meaning;
     default:
       return meaning;
   }
@@ -129,6 +134,8 @@ function filled(value: Value, talk: Conversation, units: Units | undefined): Req
     const needles = countOf(value);
     return { kind: 'record_gauge', gauge: { ...request.gauge, on: { ...request.gauge.on, needles } } };
   }
+  const ball = hole === 'ball' ? ballOf(value) : undefined;
+  if (ball !== undefined) return withLot({ ball }, talk) ?? { kind: 'unread', why: 'nothing', words: value.said ?? '' };
   const figure = inUnits(value, units);
   const confirmed = hole === 'confirm' ? confirmedAs(request, value, figure) : undefined;
   if (confirmed !== undefined) return confirmed;
@@ -136,6 +143,36 @@ function filled(value: Value, talk: Conversation, units: Units | undefined): Req
   if (request.kind === 'lost_count' && hole === 'length') return { ...request, length: figure };
   if (request.kind === 'finish' && hole === 'size') return { ...request, sizes: [{ value: figure }] };
   return { kind: 'unread', why: 'nothing', words: value.said ?? '' };
+}
+
+/** A mass or a length that was typed with its unit, as that of a ball. */
+function ballOf(value: Value): BallAsk | undefined {
+  if (value.is === 'mass') return { massG: value.g };
+  return value.is === 'length' && value.assumed === undefined ? { lengthMm: value.mm } : undefined;
+}
+
+/** What was asked about a lot joins the request that waits for it. */
+function withLot(
+  { ball, dyeLot }: { ball?: BallAsk; dyeLot?: string },
+  { pending }: Conversation,
+): Request | undefined {
+  const request = pending?.request;
+  if (request?.kind === 'sold_as') return { ...request, ball: { ...request.ball, ...ball } };
+  if (request?.kind !== 'stock') return undefined;
+  const { stock } = request;
+  const known = { ...(ball && { ball: { ...stock.ball, ...ball } }), ...(dyeLot !== undefined && { dyeLot }) };
+  return { kind: 'stock', stock: { ...stock, ...known } };
+}
+
+/** The prices that wait for it, in the currency that was asked for. */
+function withCurrency(
+  { currencies }: Request & { kind: 'set_currency' },
+  { pending }: Conversation,
+): Request | undefined {
+  const request = pending?.holes[0] === 'currency' ? pending.request : undefined;
+  const [code, ...others] = currencies;
+  const isOne = code !== undefined && others.length === 0;
+  return isOne && (request?.kind === 'stock' || request?.kind === 'sold_as') ? inCurrency(request, code) : undefined;
 }
 
 /** A figure in place of the one that was asked about, the row or the length it was really: to be checked again. */

@@ -1,5 +1,6 @@
 import {
   type Printing,
+  printed,
   printedBoth,
   printedChance,
   printedLength,
@@ -13,7 +14,7 @@ import { counted } from './names.js';
 
 /** How the piece came out against its window, and what it does for the next. */
 export function finishedCard(reply: ReplyOf<'finished'>, printing: Printing): Card {
-  const { size, label, machine, rows, massG, paired } = reply;
+  const { size, label, machine, rows, massG, paired, shelf } = reply;
   const taught = size === undefined && massG === undefined ? ['Not measured, so it teaches nothing yet.'] : [];
   return plainCard(leadOf(reply, printing), {
     kept: true,
@@ -21,6 +22,7 @@ export function finishedCard(reply: ReplyOf<'finished'>, printing: Printing): Ca
       ...(size === undefined ? [] : [limitsLine(size, printing)]),
       ...taught,
       ...(paired ? ['Read on the way and now: a pair, so I know better how your fabric changes off the machine.'] : []),
+      ...shelf.map((words) => printed(words, printing)),
       ...(massG === undefined ? [] : [`${printedMass(massG)}, kept for the next yarn estimate.`]),
     ],
     facts: [...nextFact(reply), ...assumed(reply)],

@@ -9,6 +9,7 @@ import { helpsCard } from './helps.js';
 import { LIMITS, shortened } from './limits.js';
 import { piecesCard } from './pieces.js';
 import { planCard, planInBrief, stepsCard } from './plan.js';
+import { shelfCard, soldCard, stockedCard } from './shelf.js';
 import { sizesCard, sizesInBrief } from './sizes.js';
 import { answerCard, helpCard, problemCard, questionCard } from './talk.js';
 import { countsCard, workCard } from './work.js';
@@ -41,6 +42,9 @@ const cards: Cards = {
   counts: countsCard,
   correction: correctionCard,
   finished: finishedCard,
+  stocked: stockedCard,
+  shelf: shelfCard,
+  sold: soldCard,
   steps: stepsCard,
   question: questionCard,
   problem: (reply, printing, { stored }) => problemCard(reply, printing, stored),

@@ -2,7 +2,7 @@ import { type Printing, pieces, printed, printedRate, spacingMm, sureness, type 
 import { benchName } from '../desk/names.js';
 import type { GaugeUsed } from '../reply.js';
 
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+export { capital } from '../desk/names.js';
 
 export const counted = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
 

@@ -10,15 +10,8 @@ import {
 import type { AnyProblem } from '../reply.js';
 import { MOST_SIZES } from '../request.js';
 import { AN_EXAMPLE, dayInWords, joined } from './names.js';
-
-/** A problem in words: what field, what was read, what is allowed, and the one next step. */
-export type Sentence = { lead: string; body: readonly string[]; sayings: readonly string[] };
-
-const sentence = (lead: string, body: readonly string[], sayings: readonly string[] = []): Sentence => ({
-  lead,
-  body,
-  sayings,
-});
+import { type Sentence, sentence } from './sentence.js';
+import { shelfSentence } from './shelf-sentences.js';
 
 /** Words for every problem there is; a code without its sentence does not compile. */
 export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
@@ -171,6 +164,12 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
       return sentence(problem.redo ? 'Nothing has been taken back here' : 'There is nothing here to take back', [
         'I take back what was stored last in this talk, one step at a time.',
       ]);
+    case 'amount_outside':
+    case 'price_too_fine':
+    case 'no_yarn_named':
+    case 'not_on_shelf':
+    case 'shelf_too_low':
+      return shelfSentence(problem, printing);
     case 'no_plan_yet':
       return sentence(
         'There is no plan here yet',

@@ -4,10 +4,12 @@ import type { Request } from '../request.js';
 import { type At, type Desk, type DeskAnswer, refusal } from './desk.js';
 import { putBack, takenBack } from './effects.js';
 import { finishDesk } from './finish.js';
+import { hasMovedOn } from './moved-on.js';
 import { unitsQuestion } from './question.js';
 import { readingDesk } from './reading.js';
 import { recordGaugeDesk } from './record-gauge.js';
 import { amended } from './slips.js';
+import { stockDesk } from './stock.js';
 
 /**
  * A slip in what was said last put right: what it stored is taken back and the request done again with the figure that
@@ -23,6 +25,7 @@ export const correctDesk: Desk<'correct'> = async (request, at) => {
   if (last?.kind !== 'stored' || again === undefined)
     return refusal(at, { code: 'nothing_to_correct', said: value.said ?? '' });
 
+  if (await hasMovedOn(last.effects, false, at)) return refusal(at, { code: 'moved_on', said: last.said });
   await takenBack(last.effects, at.store, at.now);
   const answered = await doneAgain(again, at);
   if (answered.reply.kind === 'problem' || answered.reply.kind === 'question') {
@@ -42,6 +45,8 @@ function doneAgain(request: Request, at: At): Promise<DeskAnswer> {
       return readingDesk(request, at);
     case 'finish':
       return finishDesk(request, at);
+    case 'stock':
+      return stockDesk(request, at);
     default:
       throw new Error(`a ${request.kind} cannot be put right`);
   }

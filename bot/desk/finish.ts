@@ -18,6 +18,7 @@ import { isUnusual, lengthProblems, MOST_ROWS, massProblems, spacingProblems } f
 import { mmOfValue } from './measured.js';
 import { tried } from './planning.js';
 import { asked, unitsQuestion, unusualQuestion } from './question.js';
+import { usedUp } from './used-up.js';
 import { plannedWith, type WorkMeant, withPlan, workMeant } from './work-meant.js';
 import { UNDO } from './work-offers.js';
 
@@ -159,6 +160,7 @@ async function finished(
   const kept = measured === undefined ? [] : [...readingsOf(meant, form, rows, at), measured];
   for (const one of kept) await at.store.measurements.add(one);
   if (work.endedAt === undefined) await at.store.works.end(work.id, at.now, 'done');
+  const used = await usedUp(work.id, plan, measured?.massG, work.endedAt === undefined, at);
   const after = await tried(ask, piece, at);
 
   const solved = came.find(({ size }) => size.id === plan.landing.dimension);
@@ -166,6 +168,7 @@ async function finished(
   const effects: Effect[] = [
     ...kept.map(({ id }): Effect => ({ did: 'measured', id })),
     ...(work.endedAt === undefined ? [{ did: 'ended' as const, workId: work.id, outcome: 'done' as const }] : []),
+    ...used.effects,
   ];
   const talk = withStored(
     { ...at.talk, workId: undefined, pending: undefined },
@@ -191,6 +194,7 @@ async function finished(
       stateAssumed: request.state === undefined && measured !== undefined,
       was: next(before.outcome),
       next: next(after.outcome),
+      shelf: used.notes,
       offers: [UNDO, { button: 'My Gauge', say: 'my gauge', request: { kind: 'show_gauge', on: {} } }],
     },
     talk,

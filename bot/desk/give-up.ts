@@ -1,5 +1,6 @@
 import { withStored } from '../conversation.js';
 import { type Desk, refusal } from './desk.js';
+import { freed } from './used-up.js';
 import { workMeant, workShown } from './work-meant.js';
 import { UNDO } from './work-offers.js';
 
@@ -10,6 +11,7 @@ export const giveUpDesk: Desk<'give_up'> = async (request, at) => {
   const { work, piece } = meant;
   const shown = await workShown(meant, at);
   await at.store.works.end(work.id, at.now, 'given_up');
+  const free = await freed(work.id, at);
   const said = `giving up the ${piece.label.toLowerCase()}`;
   const talk = withStored({ ...at.talk, workId: undefined, pending: undefined }, said, [
     {
@@ -17,6 +19,7 @@ export const giveUpDesk: Desk<'give_up'> = async (request, at) => {
       workId: work.id,
       outcome: 'given_up',
     },
+    ...free.effects,
   ]);
-  return { reply: { kind: 'work', became: 'given_up', work: shown, notes: [], offers: [UNDO] }, talk };
+  return { reply: { kind: 'work', became: 'given_up', work: shown, notes: free.notes, offers: [UNDO] }, talk };
 };

@@ -7,11 +7,15 @@ import { lostCountDesk } from './lost-count.js';
 import { planDesk } from './plan.js';
 import { readingDesk } from './reading.js';
 import { recordGaugeDesk } from './record-gauge.js';
+import { setCurrencyDesk } from './set-currency.js';
 import { setStopDesk } from './set-stop.js';
 import { showGaugeDesk } from './show-gauge.js';
 import { showPiecesDesk } from './show-pieces.js';
+import { showShelfDesk } from './show-shelf.js';
+import { soldAsDesk } from './sold-as.js';
 import { startDesk } from './start.js';
 import { stepsDesk } from './steps.js';
+import { stockDesk } from './stock.js';
 import { takeBackDesk } from './take-back.js';
 import { dropDesk, helpDesk, setUnitsDesk, thanksDesk, unreadDesk } from './talk.js';
 import { tallyDesk } from './tally.js';
@@ -39,6 +43,10 @@ const desks: { [K in RequestKind]: Desk<K> } = {
   where: whereDesk,
   steps: stepsDesk,
   which_size: whichSizeDesk,
+  stock: stockDesk,
+  show_shelf: showShelfDesk,
+  sold_as: soldAsDesk,
+  set_currency: setCurrencyDesk,
   set_units: setUnitsDesk,
   undo: undoDesk,
   drop: dropDesk,

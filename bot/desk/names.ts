@@ -4,6 +4,8 @@ import type { Machine, Yarn } from '../store/ports.js';
 export const machineName = (machine: Pick<Machine, 'name'>): string =>
   machine.name === '' ? 'your machine' : `the ${machine.name.replace(/^the /i, '')}`;
 
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 /** Names are the same whatever their case. */
 export const sameName = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase();
 

@@ -1,4 +1,4 @@
-import type { GaugeAsk, Request, Tension, Value } from '../request.js';
+import type { GaugeAsk, Request, StockAsk, Tension, Value } from '../request.js';
 import { mmOfValue } from './measured.js';
 
 /** A figure this far from the one it would replace is of something else. */
@@ -35,6 +35,10 @@ export function amended(request: Request, value: Value, was: number | undefined)
       if (size === undefined || at === undefined) return undefined;
       return { ...request, sizes: request.sizes.with(at, { ...size, value }), confirmed: true };
     }
+    case 'stock': {
+      const stock = amendedStock(request.stock, value, was);
+      return stock && { kind: 'stock', stock };
+    }
     default:
       return undefined;
   }
@@ -58,6 +62,18 @@ function amendedGauge(gauge: GaugeAsk, value: Value, was: number | undefined): G
     was,
   );
   return at === undefined ? undefined : held[at]?.changed;
+}
+
+/** The weight for the weight; a bare number for the one typed before, else for the balls or pieces, else the price. */
+function amendedStock(stock: StockAsk, value: Value, was: number | undefined): StockAsk | undefined {
+  const { count, massG, price } = stock;
+  if (value.is === 'mass') return massG === undefined ? undefined : { ...stock, massG: value.g };
+  const figure = Number.parseFloat(value.said ?? '');
+  const isBare = value.is === 'bare' || value.is === 'count' || value.assumed !== undefined;
+  if (!isBare || !Number.isFinite(figure)) return undefined;
+  const isPrice = price !== undefined && (count === undefined || was === price.amount || !Number.isInteger(figure));
+  if (isPrice) return { ...stock, price: { ...price, amount: figure, said: value.said ?? '' } };
+  return count === undefined ? undefined : { ...stock, count: figure };
 }
 
 /** The count a correction means: one said as such, or a bare figure said to stand for the count. */

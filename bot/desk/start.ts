@@ -1,9 +1,10 @@
-import { pieceById, say } from '../../core/index.js';
+import { pieceById, say, type Words } from '../../core/index.js';
 import { withStored } from '../conversation.js';
 import type { StoredPlan, Work } from '../store/ports.js';
 import { type At, type Desk, type DeskAnswer, refusal } from './desk.js';
 import { machineName } from './names.js';
 import { tried } from './planning.js';
+import { setAside } from './set-aside.js';
 import { whichSize } from './which-size.js';
 import { workMeant, workShown } from './work-meant.js';
 import { countOffers } from './work-offers.js';
@@ -35,9 +36,11 @@ export const startDesk: Desk<'start'> = async ({ planId }, at) => {
     endedAt: undefined,
   };
   await at.store.works.start({ ...work, at: at.now });
+  const aside = await setAside(work.id, outcome.value, own, at);
   const said = `start of the ${piece.label.toLowerCase()}`;
-  const talk = withStored({ ...at.talk, workId: work.id }, said, [{ did: 'started', workId: work.id }]);
-  return standing(work, { ...at, talk });
+  const effects = [{ did: 'started' as const, workId: work.id }, ...aside.effects];
+  const talk = withStored({ ...at.talk, workId: work.id }, said, effects);
+  return standing(work, { ...at, talk }, aside.notes);
 };
 
 /** The plan a button names, else the last of this talk, else the last made anywhere. */
@@ -46,12 +49,12 @@ const planToStart = async (planId: string | undefined, at: At): Promise<StoredPl
   return id === undefined ? at.store.plans.latest(at.maker.id) : at.store.plans.get(id, at.maker.id);
 };
 
-async function standing(work: Work, at: At): Promise<DeskAnswer> {
+async function standing(work: Work, at: At, notes: readonly Words[] = []): Promise<DeskAnswer> {
   const meant = await workMeant({ workId: work.id }, at);
   if (meant === undefined) throw new Error('work that was started is not there');
   const shown = await workShown(meant, at);
   return {
-    reply: { kind: 'work', became: 'started', work: shown, notes: [], offers: countOffers(shown) },
+    reply: { kind: 'work', became: 'started', work: shown, notes, offers: countOffers(shown) },
     talk: { ...at.talk, workId: work.id },
   };
 }

@@ -6,6 +6,7 @@ import { boughtLine } from './bought.js';
 import { askInWords } from './changes.js';
 import { type At, type Desk, refusal } from './desk.js';
 import { putBack, takenBack } from './effects.js';
+import { holdsWords } from './lots.js';
 import { hasMovedOn } from './moved-on.js';
 import { benchName } from './names.js';
 import { tried } from './planning.js';
@@ -83,10 +84,14 @@ async function standing(change: Change, touched: Touched | undefined, at: At): P
 /** What is left of the gauge that was touched, else where the work stands. */
 async function afterwards(effects: readonly Effect[], touched: Touched | undefined, at: At): Promise<Words[]> {
   const gauge = touched === undefined ? [] : await remaining(touched, at);
+  const ids = effects.flatMap((effect) => (effect.did === 'moved_stock' ? [effect.lotId] : []));
+  const lots = ids.length === 0 ? [] : (await at.store.shelf.of(at.maker.id)).filter(({ id }) => ids.includes(id));
+  const shelf = lots.map((lot) => say`On the shelf: ${holdsWords(lot)}.`);
   const works = effects.flatMap((effect) => ('workId' in effect ? [effect.workId] : []));
   const workId = works[0] ?? at.talk.workId;
   const meant = workId === undefined ? undefined : await workMeant({ workId }, at);
-  return meant === undefined ? gauge : [...gauge, say`Your tally: row ${meant.work.rows} of ${meant.work.stopAt}.`];
+  const tally = meant === undefined ? [] : [say`Your tally: row ${meant.work.rows} of ${meant.work.stopAt}.`];
+  return [...gauge, ...shelf, ...tally];
 }
 
 /** The profile whose measurements a change touches, and what they were before it is turned back. */

@@ -9,6 +9,8 @@ export type Context = {
   /** The maker's own names, longest first. */
   machines: readonly string[];
   yarns: readonly string[];
+  /** Names of what is on the maker's shelf and the team's. */
+  onShelf?: readonly string[] | undefined;
   /** The piece of the plan a follow-up would change. */
   subjectPiece?: string | undefined;
   /** The sizes in hand, of which one may be chosen. */

@@ -22,6 +22,7 @@ import { NO_YARN } from './readers/yarns.js';
 import { sections } from './sections.js';
 import { severalSizes } from './several.js';
 import { freeQuantities, isLeftOver, LEFT_OUT, type Sheet, sheetOf, whichOf, wordAt } from './sheet.js';
+import { shelfMeanings } from './shelf.js';
 import { COUNT_NOUNS, PLAN_WORDS } from './vocabulary.js';
 import { workMeanings } from './work.js';
 
@@ -44,7 +45,7 @@ type Found = {
 export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefined): Meaning[] {
   const quantities = sheet.tokens.flatMap((t) => (t.is === 'quantity' ? [t.quantity] : []));
   const bare = bareUnit(quantities, context.units);
-  const work = workMeanings(sheet, context, bare);
+  const work = [...shelfMeanings(sheet, context), ...workMeanings(sheet, context, bare)];
   const guess = work.some(({ kind }) => kind === 'reading' || kind === 'finish') ? guessIn(sheet) : undefined;
   if (guess !== undefined) return [{ kind: 'unread', why: 'guess', words: guess }];
   if (work.length > 0 && !hasMore(sheet, context)) return work;

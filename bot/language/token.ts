@@ -25,8 +25,8 @@ const POWER = /\d+(?:\.\d+)?e\+?\d{1,2}\b/iuy;
 /** Numbers that measure nothing, read as one word each, so that none is a size. */
 const NO_SIZE = new RegExp(
   [
-    '[$€£¥#№]\\s?\\d+(?:[.,]\\d+)*',
-    '\\d+(?:[.,]\\d+)*\\s?[$€£¥]',
+    '(?:(?:us|ca|au|nz|hk|[acrs])?[$€£¥₹]|[#№])\\s?\\d+(?:[.,]\\d+)*',
+    '\\d+(?:[.,]\\d+)*\\s?[$€£¥₹]',
     '\\d+(?:st|nd|rd|th)\\b',
     '\\d+:\\d\\d\\b',
     '\\d+\\s?/\\s?0+(?![\\d.])',

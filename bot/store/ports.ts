@@ -180,6 +180,8 @@ export type Bound = {
     restore(id: string): Promise<void>;
   };
   yarns: {
+    /** The maker's yarns, by name; the one without a name left out. */
+    of(makerId: string): Promise<Yarn[]>;
     /** The maker's yarn of this name, made on first use. */
     opened(makerId: string, name: string): Promise<Yarn>;
     /** Keeps the category, the count and the day of a yarn; null for what is not known. */

@@ -66,6 +66,12 @@ function replyJson(reply: Reply, printing: Printing): Record<string, unknown> {
         next,
       };
     }
+    case 'stocked':
+      return { lots: reply.lots };
+    case 'shelf':
+      return { lots: reply.lots };
+    case 'sold':
+      return { yarn: reply.yarn, putUps: reply.putUps };
     case 'helps':
       return { remedies: reply.remedies };
     case 'pieces':

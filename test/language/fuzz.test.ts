@@ -21,7 +21,8 @@ const WORDS =
 tension swatch in inch inches cm mm to the per an by x on and with no without for of them make it plan how many yarn grey medium machine
 the my hanging washed rested between give or take ± +/- - , . : = / " & one two twelve half quarter hundred twenty undo first yes start done row lost count keep use that was should be sorry drop
 weighs tex unravelled same came out more next hangs category weight tension yesterday november back stop later finished g m +
-hats headbands heads babies toddler adult women months years old or steps single`.split(/\s+/);
+hats headbands heads babies toddler adult women months years old or steps single have bought used left lot balls ball grey zips
+at each € euros pounds prices team shelf`.split(/\s+/);
 const NUMBERS = [
   '0',
   '1',
@@ -50,6 +51,8 @@ const REQUESTS = [
   'done, 10 7/8 by 6 3/4, weighs 86 g, 109 rows',
   'that was 21.5, not 22. drop the 60 rows',
   'two pouches, 10, 11 and 12 in wide, no 13, hats for baby to adult, 3, 6 and 12 months',
+  'I have 3 balls of grey medium, lot 2117, 50 g / 105 m, and 2 of lot 7 at €6.50 a ball, used 20 g of lot 12',
+  'bought six 8 in zips at 1.20, ten for 9, prices in us dollars',
   '46 stitches unravelled to 1.24 m, 200 m per 100 g, tension 5, on 3 november, note: 2 drops of oil',
 ];
 
@@ -84,13 +87,16 @@ const contexts = fc.constantFrom<Partial<Context>>(
   { holes: ['confirm'] },
   HEADBANDS,
   { ...HEADBANDS, holes: ['height'] },
+  { holes: ['ball'] },
+  { holes: ['lot'], onShelf: ['oat', 'zips 8 in'] },
+  { holes: ['currency'] },
 );
 
 /** The maker's words for every value, rate and quotation of a meaning. */
 function saidIn(meaning: Meaning): string[] {
   const found: string[] = [];
   JSON.stringify(meaning, (key, value) => {
-    if (key === 'said' && typeof value === 'string') found.push(value);
+    if (['said', 'dyeLot'].includes(key) && typeof value === 'string') found.push(value);
     return value;
   });
   return meaning.kind === 'unread' && meaning.why !== 'contradiction' ? [...found, meaning.words] : found;
@@ -110,6 +116,7 @@ const COUNTS = ['by', 'to', 'row', 'was', 'stitches', 'category'];
 
 function countsIn(meaning: Meaning): number[] {
   const found = meaning.kind === 'set_stop' || meaning.kind === 'finish' ? [meaning.rows] : [];
+  if (meaning.kind === 'stock') found.push(meaning.stock.count, meaning.stock.price?.count);
   JSON.stringify(meaning, (key, value) => {
     if (COUNTS.includes(key) && typeof value === 'number') found.push(value);
     return value;
@@ -123,8 +130,8 @@ const numbersTyped = (text: string): number[] =>
     token.is === 'quantity' ? [token.quantity.lo, -token.quantity.lo, token.quantity.hi] : [],
   );
 
-/** One row more is typed without a number: `next row`. */
-const ONE_ROW = 1;
+/** One more is typed without a number: `next row`, `a ball`. */
+const ONE = 1;
 
 function timed(text: string, context: Context): { reading: Reading; ms: number } {
   const began = performance.now();
@@ -142,7 +149,7 @@ function check(text: string, given: Partial<Context>): void {
   for (const meaning of reading.meanings) {
     for (const said of saidIn(meaning)) expect(whole).toContain(said);
     for (const number of numbersIn(meaning)) expect(Number.isFinite(number)).toBe(true);
-    for (const count of countsIn(meaning)) expect([...typed, ONE_ROW]).toContain(count);
+    for (const count of countsIn(meaning)) expect([...typed, ONE]).toContain(count);
   }
 }
 
@@ -178,6 +185,9 @@ describe(`a reading never throws, is quick, and claims only what was typed (${4 
       '2 and ',
       'hats for babies, ',
       '3 months to ',
+      '3 balls of grey, ',
+      'I have 3 zips. ',
+      '6.50 a ball, ',
     ]) {
       check(piece.repeat(4000 / piece.length), {});
     }

@@ -1,6 +1,6 @@
 import type { Context } from '../../bot/language/context.js';
 import { read } from '../../bot/language/read.js';
-import type { Bench, Due, GaugeAsk, Meaning, PlanAsk, Tension, Value } from '../../bot/request.js';
+import type { BallAsk, Bench, Due, GaugeAsk, Meaning, PlanAsk, PriceAsk, Tension, Value } from '../../bot/request.js';
 import { pieces } from '../../core/index.js';
 
 /** A maker in inches with two machines and two yarns, and no talk behind them. */
@@ -123,6 +123,12 @@ function workLine(meaning: Meaning): string {
     }
     case 'correct':
       return joined(['correct', correctLine(meaning.value), meaning.was !== undefined && `was=${meaning.was}`]);
+    case 'stock':
+    case 'show_shelf':
+    case 'sold_as':
+    case 'set_currency':
+    case 'of_lot':
+      return shelfLine(meaning);
     case 'take_back':
       return `take_back "${meaning.said}"`;
     case 'where':
@@ -132,6 +138,48 @@ function workLine(meaning: Meaning): string {
       return meaning.kind;
   }
 }
+
+type OfShelf = Extract<Meaning, { kind: 'stock' | 'show_shelf' | 'sold_as' | 'set_currency' | 'of_lot' }>;
+
+/** What is on hand and how yarn is sold: `stock set count=3 name=grey lot=12 price=6.5/1 EUR`. */
+function shelfLine(meaning: OfShelf): string {
+  switch (meaning.kind) {
+    case 'stock': {
+      const { way, kind, name, dyeLot, count, massG, all, team, ...rest } = meaning.stock;
+      const much = [all && 'all', count !== undefined && `count=${count}`, massG !== undefined && `${round(massG)}g`];
+      const what = [kind === 'notion' && 'notion', name && `name=${name}`, dyeLot !== undefined && `lot=${dyeLot}`];
+      return joined([
+        'stock',
+        way,
+        ...much,
+        ...what,
+        ballLine(rest.ball),
+        rest.price && priceLine(rest.price),
+        team && 'team',
+      ]);
+    }
+    case 'show_shelf':
+      return joined(['show_shelf', meaning.team && 'team']);
+    case 'sold_as':
+      return joined([
+        'sold_as',
+        meaning.yarn && `name=${meaning.yarn}`,
+        ballLine(meaning.ball),
+        ...meaning.prices.map(priceLine),
+      ]);
+    case 'set_currency':
+      return joined(['set_currency', ...meaning.currencies]);
+    case 'of_lot':
+      return joined(['of_lot', meaning.dyeLot && `lot=${meaning.dyeLot}`, ballLine(meaning.ball)]);
+  }
+}
+
+const ballLine = (ball: BallAsk | undefined): string | undefined =>
+  ball &&
+  `ball=${ball.massG === undefined ? '?' : round(ball.massG)}g/${ball.lengthMm === undefined ? '?' : round(ball.lengthMm / 1000)}m`;
+
+const priceLine = ({ amount, count, currencies }: PriceAsk): string =>
+  joined([`price=${round(amount)}/${count}`, currencies.join('|')]);
 
 const correctLine = (value: Value): string => (value.is === 'count' ? `count=${value.count}` : size(value));
 

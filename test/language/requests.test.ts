@@ -9,6 +9,7 @@ import { NOTIONS_THEMES } from './requests/notions.js';
 import { PEOPLE_THEMES } from './requests/people.js';
 import { PIECES_THEMES } from './requests/pieces.js';
 import { SEVERAL_THEMES } from './requests/several.js';
+import { SHELF_THEMES } from './requests/shelf.js';
 import { SIZES_THEMES } from './requests/sizes.js';
 import { TALK_THEMES } from './requests/talk.js';
 import { TALLY_THEMES } from './requests/tally.js';
@@ -30,6 +31,7 @@ const THEMES = [
   ...CORRECTIONS_THEMES,
   ...GAUGE_MORE_THEMES,
   ...NOTIONS_THEMES,
+  ...SHELF_THEMES,
 ];
 
 describe.each(THEMES)('%s', (_theme, rows) => {

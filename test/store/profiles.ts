@@ -31,6 +31,10 @@ export function profilesContract(name: string, store: () => Store): void {
         const oat = await s.yarns.opened(id, 'Oat');
         expect(await s.yarns.opened(id, ' oat')).toEqual(oat);
         expect((await s.profiles.opened(id, { name: '46', needles: 46 }, 'oat', '', AT)).yarn).toEqual(oat);
+        const grey = await s.yarns.opened(id, 'grey');
+        await s.yarns.opened(id, '');
+        expect(await s.yarns.of(id)).toEqual([grey, oat]);
+        expect(await s.yarns.of((await s.makers.held('U2', 'Owen', AT)).id)).toEqual([]);
       });
     });
 

@@ -72,6 +72,7 @@ export function upkeepContract(name: string, store: () => Store, open: Open): vo
         await s.measurements.inYarn(maker.id, profile.yarn.id);
         await s.yarns.describe(profile.yarn.id, { category: 4, tex: 500, since: null });
         await s.yarns.opened(maker.id, 'oat');
+        await s.yarns.of(maker.id);
         await s.makers.setCurrency(maker.id, 'EUR');
         const ball = { massG: 50, lengthMm: 105_000 };
         const putUp = { id: 'p1', yarnId: profile.yarn.id, ball, balls: 1, price: undefined, said: '', at: AT };

@@ -24,7 +24,20 @@ const SLIP =
   );
 /** Of these one must stand before the figure. */
 const TELLING = ['that was', 'should be', 'should have been', 'meant', 'sorry', 'oops', 'typo', 'correction', 'no'];
-const LABELS = ['long', 'flat', 'wide', 'hanging', 'rested', 'washed', 'length', 'round', 'around', 'tall'];
+const LABELS = [
+  'long',
+  'flat',
+  'wide',
+  'hanging',
+  'rested',
+  'washed',
+  'length',
+  'round',
+  'around',
+  'tall',
+  'balls',
+  'ball',
+];
 const NOT = ['not', 'instead of', 'rather than'];
 
 /** A slip put right: `that was 21.5, not 22`, `no, 21.5`, `should be 108 rows`, `10 1/4 sorry`, `the 22 should be 21.5`. */

@@ -50,6 +50,14 @@ const FORMS: [RegExp, Request][] = [
     { kind: 'set_units', units: 'cm' },
   ],
   [
+    /^(?:(?:show |list )?(?:me )?(?:my |the )?(?:shelf|stash|stock)|what(?:s| is)? (?:(?:is )?(?:on|in) (?:my |the )?(?:shelf|stash)|(?:yarns?|notions) (?:do|have) i(?: have| got)?(?: left)?|(?:do|have) i (?:have|got)(?: left)?(?: on (?:my|the) shelf)?))$/,
+    { kind: 'show_shelf' },
+  ],
+  [
+    /^(?:(?:show |list )?(?:me )?(?:the |our )?teams? (?:shelf|stash)|our (?:shelf|stash)|what(?:s| is)? on (?:the teams?|our) (?:shelf|stash)|what (?:yarn )?does the team have)$/,
+    { kind: 'show_shelf', team: true },
+  ],
+  [
     /^(?:show )?(?:me )?(?:the )?(?:long |all )?steps(?: please)?$|^how do i (?:make|knit) (?:it|this)$/,
     { kind: 'steps' },
   ],

@@ -1,6 +1,6 @@
-import type { Kysely } from 'kysely';
+import type { Kysely, Selectable } from 'kysely';
 import { v7 } from 'uuid';
-import type { Bound } from '../ports.js';
+import type { Bound, Yarn } from '../ports.js';
 import type { Tables } from '../schema.js';
 import { named } from './named.js';
 
@@ -47,23 +47,25 @@ export async function nameYarn(
 }
 
 export function yarns(db: Kysely<Tables>, workspaceId: string): Bound['yarns'] {
+  const known = () =>
+    db
+      .selectFrom('yarn')
+      .select(['id', 'name', 'category', 'tex', 'since_day'])
+      .where('workspace_id', '=', workspaceId);
+
   return {
+    async of(makerId) {
+      const rows = await known()
+        .where('maker_id', '=', makerId)
+        .where('name_key', '<>', '')
+        .orderBy('name_key')
+        .execute();
+      return rows.map(yarn);
+    },
+
     async opened(makerId, name) {
       const id = await openedYarn(db, workspaceId, makerId, name);
-      const row = await db
-        .selectFrom('yarn')
-        .select(['name', 'category', 'tex', 'since_day'])
-        .where('workspace_id', '=', workspaceId)
-        .where('id', '=', id)
-        .executeTakeFirstOrThrow();
-      const { category, tex, since_day: since } = row;
-      return {
-        id,
-        name: row.name,
-        category: category ?? undefined,
-        tex: tex ?? undefined,
-        since: since ?? undefined,
-      };
+      return yarn(await known().where('id', '=', id).executeTakeFirstOrThrow());
     },
 
     async describe(id, { category, tex, since }) {
@@ -76,3 +78,11 @@ export function yarns(db: Kysely<Tables>, workspaceId: string): Bound['yarns'] {
     },
   };
 }
+
+const yarn = (row: Pick<Selectable<Tables['yarn']>, 'id' | 'name' | 'category' | 'tex' | 'since_day'>): Yarn => ({
+  id: row.id,
+  name: row.name,
+  category: row.category ?? undefined,
+  tex: row.tex ?? undefined,
+  since: row.since_day ?? undefined,
+});

@@ -24,10 +24,24 @@ const numbersIn = (text: string): string[] =>
 test('the talks show every kind of reply, and every problem but those that no typed request can bring', () => {
   const replies = SHOWN.flatMap(({ answer }) => answer.exchanges.map(({ reply }) => reply));
   expect([...new Set(replies.map(({ kind }) => kind))].sort()).toEqual(
-    ['answer', 'gauge', 'gauges', 'help', 'plan', 'problem', 'question', 'sizes', 'steps'].sort(),
+    [
+      'answer',
+      'gauge',
+      'gauges',
+      'help',
+      'plan',
+      'problem',
+      'question',
+      'shelf',
+      'sizes',
+      'sold',
+      'steps',
+      'stocked',
+    ].sort(),
   );
   const codes = replies.flatMap((reply) => (reply.kind === 'problem' ? reply.problems.map(({ code }) => code) : []));
   expect([...new Set(codes)].sort()).toEqual([
+    'amount_outside',
     'closure_too_long',
     'count_not_whole',
     'count_outside',
@@ -36,10 +50,14 @@ test('the talks show every kind of reply, and every problem but those that no ty
     'length_out_of_range',
     'needles_set_it',
     'no_plan_yet',
+    'no_yarn_named',
     'not_a_length',
+    'not_on_shelf',
     'not_whole',
     'nothing_to_undo',
+    'price_too_fine',
     'ring_too_big',
+    'shelf_too_low',
     'spacing_outside',
     'too_many_needles',
     'unread',

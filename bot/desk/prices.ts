@@ -1,0 +1,83 @@
+import { say, type Words } from '../../core/index.js';
+import type { Effect } from '../effect.js';
+import { digitsOf, minorOf } from '../money.js';
+import type { Offered } from '../reply.js';
+import type { PriceAsk, Request } from '../request.js';
+import type { Price } from '../store/ports.js';
+import { type At, type DeskAnswer, refusal } from './desk.js';
+import { asked } from './question.js';
+
+const MOST = 1_000_000;
+
+/** Prices in minor units, what a first currency makes of the maker's, and what to say of it; or the answer that they cannot be read. */
+type Priced = { prices: Price[]; effects: Effect[]; notes: Words[]; assumed: Words[] } | { answer: DeskAnswer };
+
+/** Prices as they were asked, in the currency typed with them, else the maker's own. Writes nothing. */
+export function priced(asks: readonly PriceAsk[], request: Request & { kind: 'stock' | 'sold_as' }, at: At): Priced {
+  const { currency: own } = at.maker;
+  const prices: Price[] = [];
+  for (const { amount, currencies, said } of asks) {
+    const currency = currencyOf(currencies, own);
+    if (currency === undefined) return { answer: currencyQuestion(request, currencies, said, at) };
+    if (amount < 0 || amount > MOST)
+      return {
+        answer: refusal(at, { code: 'amount_outside', label: 'Price', given: amount, min: 0, max: MOST, unit: '' }),
+      };
+    const minor = minorOf(amount, currency);
+    if (minor === undefined)
+      return { answer: refusal(at, { code: 'price_too_fine', said, digits: digitsOf(currency) }) };
+    prices.push({ minor, currency });
+  }
+  const first = prices.find(({ currency }) => currency !== '')?.currency;
+  const isFirst = own === undefined && first !== undefined;
+  return {
+    prices,
+    effects: isFirst ? [{ did: 'set_currency', makerId: at.maker.id, before: null, after: first }] : [],
+    assumed: isFirst ? [say`prices without a currency are in ${first} from now on`] : [],
+    notes: prices.some(({ currency }) => currency === '')
+      ? [say`No currency named, so I keep the number alone: say "prices in euros", or in yours.`]
+      : [],
+  };
+}
+
+/** The one currency that is meant; '' where none was ever named, undefined where it must be asked. */
+function currencyOf(named: readonly string[], own: string | undefined): string | undefined {
+  const [only, ...others] = named;
+  if (only === undefined) return own ?? '';
+  if (others.length === 0) return only;
+  return own !== undefined && named.includes(own) ? own : undefined;
+}
+
+const MOST_OFFERED = 4;
+
+function currencyQuestion(
+  request: Request & { kind: 'stock' | 'sold_as' },
+  currencies: readonly string[],
+  said: string,
+  at: At,
+): DeskAnswer {
+  return asked(at, request, ['currency'], {
+    asks: say`Which currency is ${said} in?`,
+    because: say`It could be ${currencies.join(', ')}. Nothing is stored yet.`,
+    examples: [currencies[0] ?? '', 'never mind'],
+    offers: currencies
+      .slice(0, MOST_OFFERED)
+      .map((code): Offered => ({ button: code, request: inCurrency(request, code) })),
+  });
+}
+
+/** The same request with its prices in one currency. */
+export function inCurrency(
+  request: Request & { kind: 'stock' | 'sold_as' },
+  code: string,
+): Request & { kind: 'stock' | 'sold_as' } {
+  const currencies = [code];
+  if (request.kind === 'sold_as')
+    return { ...request, prices: request.prices.map((price) => inOne(price, currencies)) };
+  const { price, ...stock } = request.stock;
+  return { kind: 'stock', stock: { ...stock, ...(price && { price: inOne(price, currencies) }) } };
+}
+
+/** A price whose currency is in doubt, in the one meant. */
+const inOne = (price: PriceAsk, currencies: string[]): PriceAsk =>
+  price.currencies.length > 1 ? { ...price, currencies } : price;
