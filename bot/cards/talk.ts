@@ -80,6 +80,7 @@ export function helpCard(
     facts: [
       { label: 'Rows', text: `${rows}, "make it 12", "on the 48", "notions for 12"` },
       { label: 'Gauge', text: `"${measured}", "my gauge"` },
+      { label: 'Shelf', text: '"I have 3 balls of grey wool, lot 12", "used 20 g of grey wool", "my shelf"' },
       { label: 'Any time', text: '"steps", "undo", "never mind", "use inches"' },
     ],
     offers,

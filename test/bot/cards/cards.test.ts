@@ -141,7 +141,7 @@ describe('what a card says can be said', () => {
   const sayings = (card: Card): string[] => [
     ...card.sayings.map((words) => words.replace(/^"|"$/g, '')),
     ...card.facts
-      .filter(({ label }) => ['Try', 'Or', 'Rows', 'Gauge', 'Any time'].includes(label))
+      .filter(({ label }) => ['Try', 'Or', 'Rows', 'Gauge', 'Shelf', 'Any time'].includes(label))
       .flatMap(({ text }) => quoted(text)),
   ];
   const phrases = SHOWN.flatMap(({ text, before, answer }) =>
