@@ -11,6 +11,7 @@ import { hasDueCue } from './language/due-cue.js';
 import { read } from './language/read.js';
 import type { Reply } from './reply.js';
 import type { Meaning, Request } from './request.js';
+import { seenBy } from './seen-by.js';
 import type { Address, Bound, Maker } from './store/ports.js';
 import type { Surroundings } from './surroundings.js';
 import { unitsIn, unitsMeant } from './units-meant.js';
@@ -152,7 +153,8 @@ async function answeredIn(
   });
   if (turn.address !== undefined) {
     const body = { text: plainText(made), blocks: blocks(made, id) };
-    await bound.outbox.add(newId(), turn.address, body, turn.at, expires(turn.address, turn.at));
+    const address = seenBy(replies, turn.address, turn.user.slackUserId);
+    await bound.outbox.add(newId(), address, body, turn.at, expires(address, turn.at));
   }
   return { status: 'answered', exchanges, card: made, printing, trace };
 }

@@ -56,8 +56,9 @@ const cards: Cards = {
 export function card(replies: readonly Reply[], printing: Printing, beside: Beside): Card {
   const last = replies.at(-1);
   if (last === undefined) throw new Error('a turn has at least one reply');
-  const records = replies.slice(0, -1).filter((reply) => reply.kind === 'gauge');
-  const recorded = records.map((reply) => printed(reply.recorded, printing));
+  const records = replies.slice(0, -1).filter((reply) => reply.kind === 'gauge' || reply.kind === 'stocked');
+  const notes = records.flatMap((reply) => (reply.kind === 'stocked' ? reply.notes : []));
+  const recorded = records.map((reply) => printed(reply.kind === 'gauge' ? reply.recorded : reply.lead, printing));
   const assumed = records.flatMap((reply) => reply.assumed.map((words) => printed(words, printing)));
   const plans = replies.slice(0, -1).flatMap((reply) => {
     if (reply.kind === 'sizes') return [sizesInBrief(reply)];
@@ -70,6 +71,7 @@ export function card(replies: readonly Reply[], printing: Printing, beside: Besi
     body: [
       ...(made.lead.length > LIMITS.lead ? [made.lead] : []),
       ...made.body,
+      ...notes.map((words) => printed(words, printing)),
       ...beside.mended.map(({ from, to }) => `Read ${from} as ${to}.`),
       ...(beside.skipped > 0 ? ['The rest of your message was not done.'] : []),
     ],
@@ -90,6 +92,8 @@ const isUnread = (reply: Reply): boolean =>
 
 /** What records on the way took for granted joins what the answer did. */
 function withAssumed(facts: Card['facts'], more: readonly string[]): Card['facts'] {
+  if (more.length > 0 && facts.every(({ label }) => label !== 'Assumed'))
+    return [...facts, { label: 'Assumed', text: `${[...new Set(more)].join('; ')}.` }];
   return facts.map(({ label, text }) => {
     if (label !== 'Assumed') return { label, text };
     const own = text.replace(/\.$/, '').split('; ');

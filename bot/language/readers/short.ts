@@ -50,7 +50,7 @@ const FORMS: [RegExp, Request][] = [
     { kind: 'set_units', units: 'cm' },
   ],
   [
-    /^(?:(?:show |list )?(?:me )?(?:my |the )?(?:shelf|stash|stock)|what(?:s| is)? (?:(?:is )?(?:on|in) (?:my |the )?(?:shelf|stash)|(?:yarns?|notions) (?:do|have) i(?: have| got)?(?: left)?|(?:do|have) i (?:have|got)(?: left)?(?: on (?:my|the) shelf)?))$/,
+    /^(?:(?:show |list )?(?:me )?(?:my |the )?(?:shelf|stash|stock)|my yarns?|how much (?:of )?(?:the |my )?[\p{L} ]+ (?:do i have|have i got)(?: left)?|what(?:s| is)? (?:(?:is )?(?:on|in) (?:my |the )?(?:shelf|stash)|(?:yarns?|notions) (?:do|have) i(?: have| got)?(?: left)?|(?:do|have) i (?:have|got)(?: left)?(?: on (?:my|the) shelf)?))$/u,
     { kind: 'show_shelf' },
   ],
   [

@@ -34,7 +34,7 @@ export function readSoldAs(
   const ball = claimBall(draft, span, prices.length > 0);
   const isPriced = prices.some(({ cue }) => cue === 'words') || (prices.length > 0 && (isOfBall || ball !== undefined));
   if (ball === undefined && !isPriced) return undefined;
-  const yarn = claimName(draft, span);
+  const yarn = claimName(draft, span, context);
   const isNamed = yarn === undefined || isOfBall || tellsYarn(yarn, context);
   if (!isNamed || !isAllUsed(draft, span)) return undefined;
   claim(draft, 'how it is sold', ...all.filter((i) => wordAt(draft, i) !== undefined));

@@ -38,7 +38,8 @@ export function countAt(sheet: Sheet, i: number, to: number): Count | undefined 
     if (isThing(word ?? '') || word === 'lot') return { value, at: i, thing };
     const isBetween = word !== undefined && !(OF_ONE.includes(word) && !isPart);
     const unit = quantityAtIndex(sheet, thing)?.unit;
-    if (!isBetween && gPer(unit) === undefined && mmPer(unit) === undefined) return undefined;
+    const isSize = gPer(unit) !== undefined || mmPer(unit) !== undefined || markAt(sheet, thing) === 'by';
+    if (!isBetween && !isSize) return undefined;
   }
   return undefined;
 }

@@ -1,13 +1,12 @@
 import { MM_PER, mmPer } from '../../../core/index.js';
 import type { StockAsk } from '../../request.js';
-import { bareAt } from '../clauses.js';
+import { bareAt, wordsWithin } from '../clauses.js';
 import type { Context } from '../context.js';
 import {
   claim,
   indexesBetween,
   isFree,
   markAt,
-  phrasePlaces,
   quantityAtIndex,
   type Sheet,
   said,
@@ -18,16 +17,16 @@ import { COLOURS, FIBRES, YARN_WEIGHTS } from '../vocabulary.js';
 import type { Span } from './stock-amounts.js';
 import { isBall, isNotion } from './things.js';
 
-const TAKES = 'used gave given lost lent threw took donated swapped'.split(' ');
-const ADDS = 'bought got received added add picked paid'.split(' ');
+const TAKES = 'used gave given lost lent threw took take donated swapped'.split(' ');
+const ADDS = 'bought got received added add picked paid put'.split(' ');
 const HAS = 'have ive weve has own there theres'.split(' ');
 const NONE = ['no', 'none'];
 /** Words that tell neither an amount nor a name. */
 const FILLERS = new Set(
   `ok okay so well now yes oh please i we im just also still then and the my our their up away out only about exactly today already
-are is was were of rest all last more another none no left put take on some it its a an in to from for with at by each per me them these
+are is was were of rest all last more another none no left off on some it its a an in to from for with at by each per me them these
 those that this gone remaining there here again too shelf stash cupboard yarn dye lot batch number or both as come comes x half price
-costs cost sold which plus has than they both be`.split(/\s+/),
+costs cost sold which plus has than they both be thats theyre heres`.split(/\s+/),
 );
 
 /** True for a word that is no part of a name on the shelf. */
@@ -69,28 +68,37 @@ export function claimDyeLot(sheet: Sheet, { from, to }: Span): string | undefine
   return undefined;
 }
 
-const TEAM = ['the teams', 'for the team', 'of the team', 'the team has', 'the team', 'team shelf'];
+const TEAM = ['team', 'teams'];
 
-/** True where the team is named as whose a thing is; the words are claimed. */
+/** True where the team is named as whose a thing is; the word is claimed. */
 export function claimTeam(sheet: Sheet, { from, to }: Span): boolean {
-  const places = TEAM.flatMap((words) => phrasePlaces(sheet, words)).filter((at) => at.from >= from && at.to < to);
-  for (const at of places) claim(sheet, 'whose', ...indexesBetween(at.from, at.to));
+  const places = wordsWithin(sheet, TEAM, from, to);
+  claim(sheet, 'whose', ...places);
   return places.length > 0;
 }
 
-/** The first words side by side that are nothing else, as typed, claimed: `grey medium`, `4 ply oat`. */
-export function claimName(sheet: Sheet, { from, to }: Span): string | undefined {
+/**
+ * The first words side by side that are nothing else, as typed, claimed: `grey medium`, `4 ply oat`. Words that begin a
+ * statement name a yarn only before a mark, or where they tell one: `oat: 3 balls`, not `move 3 balls`.
+ */
+export function claimName(sheet: Sheet, { from, to }: Span, context: Context): string | undefined {
   const isPly = (i: number): boolean => bareAt(sheet, i) !== undefined && wordAt(sheet, i + 1) === 'ply';
   const isOfName = (i: number): boolean =>
     i < to &&
     isFree(sheet, i) &&
     (isPly(i) || (wordAt(sheet, i) !== undefined && !isStockWord(wordAt(sheet, i) ?? '')));
-  const first = indexesBetween(from, to - 1).find(isOfName);
-  if (first === undefined) return undefined;
-  let last = first;
-  while (isOfName(last + 1)) last++;
-  claim(sheet, 'name', ...indexesBetween(first, last));
-  return saidBetween(sheet, first, last);
+  for (let first = from; first < to; first++) {
+    if (!isOfName(first)) continue;
+    let last = first;
+    while (isOfName(last + 1)) last++;
+    const name = saidBetween(sheet, first, last);
+    if (first > from || sheet.tokens[last + 1]?.is === 'mark' || tellsYarn(name, context)) {
+      claim(sheet, 'name', ...indexesBetween(first, last));
+      return name;
+    }
+    first = last;
+  }
+  return undefined;
 }
 
 /** The words for a notion, the size behind them, claimed: `zips 8 in` of `8 in zips` too. */

@@ -33,7 +33,7 @@ export function readStock(sheet: Sheet, span: Span, context: Context, joined: Wa
   const thing = notionAt(draft, span, count, lead.isNone);
   const isMore = wordsWithin(sheet, ['more', 'another'], from, to).length > 0 && way !== 'take' && !lead.isNone;
   const isNotion = thing !== undefined && dyeLot === undefined;
-  const name = isNotion ? claimNotion(draft, span, count?.at ?? from - 1, thing) : claimName(draft, span);
+  const name = isNotion ? claimNotion(draft, span, count?.at ?? from - 1, thing) : claimName(draft, span, context);
   const stock: StockAsk = {
     way: lead.isNone ? 'take' : isMore ? 'add' : (way ?? 'set'),
     kind: isNotion ? 'notion' : 'yarn',
@@ -81,13 +81,14 @@ function isMeant(stock: StockAsk, { sheet, span, isTold, context }: Told): boole
     return way !== 'set' || count !== 1 || price !== undefined;
   }
   if (massG !== undefined) {
+    if (!isTold && !isAllUsed(sheet, span)) return false;
     if (dyeLot !== undefined) return true;
     return isNamed ? (isTold || has('left')) && (isYarn || has('of')) : isTold && way === 'take' && isAlone;
   }
   if (count === undefined) return false;
   const isInBalls = sheet.tokens.some((_, i) => i >= span.from && i < span.to && isBall(wordAt(sheet, i)));
   if (isTold) return isInBalls || dyeLot !== undefined || (stock.ball !== undefined && isNamed);
-  return dyeLot !== undefined || (isInBalls && (isNamed || team === true) && isAllUsed(sheet, span));
+  return isAllUsed(sheet, span) && (dyeLot !== undefined || (isInBalls && (isNamed || team === true)));
 }
 
 /** True where every word and number has a use. */

@@ -70,6 +70,19 @@ describe('stock', () => {
     expect(await onShelf()).toEqual(['grey medium 12 100000 0']);
   });
 
+  test('of several things in one message is told whole', async () => {
+    const { card } = await said('I have 3 balls of oat wool, lot 7, 50 g / 105 m, and 2 of lot 8, and 24 rings');
+    expect(card.lead).toBe('On the shelf: 24 rings');
+    expect(card.facts).toEqual([
+      { label: 'Assumed', text: 'of oat wool, the only yarn on the shelf; a ball holds what it did before.' },
+      {
+        label: 'Recorded on the way',
+        text: 'On the shelf: oat wool, lot 7: 3 balls (150 g); On the shelf: oat wool, lot 8: 2 balls (100 g).',
+      },
+    ]);
+    expect(card.body).toContain('A new lot beside lot 7: two lots may differ in colour, so I keep them apart.');
+  });
+
   test('keeps lots apart: a new one beside another, and what comes without a lot', async () => {
     await said(GREY);
     expect((await said('I have 2 of lot 11')).card.body).toContain(
@@ -370,5 +383,27 @@ test('a shelf tells its yarns by name with their lots, then notions, and what th
   expect((await said('team shelf')).card.body).toEqual([
     'Grey medium: lot 9, 4 balls (200 g). 50 g and 105 m a ball.',
     'Your own shelf holds more: say "my shelf".',
+  ]);
+});
+
+test('what a shelf holds is told in a channel to the one who asks alone', async () => {
+  const thread = { place: 'thread:C1:1.5', address: { to: 'post', channel: 'C1', threadTs: '1.5' } } as const;
+  const alone = { to: 'ephemeral', channel: 'C1', user: 'U1', threadTs: '1.5' };
+  for (const line of [GREY, 'my shelf', 'used 9 balls of lot 12', 'used 1 ball of lot 99']) await t.say(line, thread);
+  for (const line of [GAUGE, 'pouch 11 in wide']) await t.say(line);
+  for (const line of ['start', 'row 5', 'done, later', 'help']) await t.say(line, thread);
+  await t.say('my shelf', { address: { to: 'post', channel: 'D1' } });
+  const rows = await t.store.outbox.take(Number.MAX_SAFE_INTEGER / 2, 1, 9);
+  const posted = rows.map(({ address }) => address);
+  expect(posted).toEqual([
+    alone,
+    alone,
+    alone,
+    alone,
+    alone,
+    thread.address,
+    alone,
+    thread.address,
+    { to: 'post', channel: 'D1' },
   ]);
 });

@@ -26,6 +26,8 @@ const SET: Rows = [
   ],
   ['I have 6 balls of 4 ply oat', 'stock set count=6 name=4 ply oat'],
   ['I have 3 balls of grey for a cowl', 'stock set count=3 name=grey'],
+  ['there are 4 balls of oat on the shelf', 'stock set count=4 name=oat'],
+  ['latte: 3 balls, lot 4', 'stock set count=3 name=latte lot=4'],
   ['I have 3 balls of grey. pouch 11 in wide', 'stock set count=3 name=grey; plan pouch width=279.4'],
 ];
 
@@ -39,6 +41,7 @@ const ADDED: Rows = [
   ['bought 4 balls of grey at £6.50 each', 'stock add count=4 name=grey price=6.5/1 GBP'],
   ['bought 4 balls of grey at 4 pounds', 'stock add count=4 name=grey price=4/1 GBP'],
   ['3 more balls of grey', 'stock add count=3 name=grey'],
+  ['put 3 balls of grey on the shelf', 'stock add count=3 name=grey'],
   ['3 more of lot 12', 'stock add count=3 lot=12'],
   ['I got 500 g of oat', 'stock add 500g name=oat'],
   ['bought 3 balls of grey, 50 g / 105 m, lot 12', 'stock add count=3 name=grey lot=12 ball=50g/105m'],
@@ -48,6 +51,8 @@ const TAKEN: Rows = [
   ['used 2 balls of grey', 'stock take count=2 name=grey'],
   ['used half a ball of grey', 'stock take count=0.5 name=grey'],
   ['I have used 2 of lot 12', 'stock take count=2 lot=12'],
+  ['take 2 balls of grey off the shelf', 'stock take count=2 name=grey'],
+  ['threw away 20 g of lot 12', 'stock take 20g lot=12'],
   ['used 20 g', 'stock take 20g'],
   ['used 20 g of lot 12', 'stock take 20g lot=12'],
   ['gave away the lot 12', 'stock take all lot=12'],
@@ -63,6 +68,7 @@ const TAKEN: Rows = [
 const NOTIONS: Rows = [
   ['I have 6 zips 8 in at 1.20', 'stock set count=6 notion name=zips 8 in price=1.2/1'],
   ['I have six 8 in zips', 'stock set count=6 notion name=zips 8 in'],
+  ['12 x 8 in zips', 'stock set count=12 notion name=zips 8 in'],
   ['24 rings', 'stock set count=24 notion name=rings'],
   ['bought 12 split rings, ten for 9', 'stock add count=12 notion name=split rings price=9/10'],
   ['add 12 rings to my shelf', 'stock add count=12 notion name=rings'],
@@ -115,6 +121,7 @@ const SHOWN: Rows = [
   ['my shelf', 'show_shelf'],
   ['shelf', 'show_shelf'],
   ['what yarn do i have', 'show_shelf'],
+  ['how much grey do i have left', 'show_shelf'],
   ['team shelf', 'show_shelf team'],
   ["what's on the team's shelf?", 'show_shelf team'],
 ];
@@ -149,6 +156,10 @@ const OTHERS: Rows = [
   ['4 pounds', 'unread nothing "4 pounds"'],
   ['6.50', 'unread nothing "6.50"'],
   ['at 48', 'unread nothing "48"'],
+  ['move 2 balls of lot 12 to the team', 'unread nothing "move 2 balls of lot 12 to the team"'],
+  ['give the team 2 balls of grey lot 12', 'unread nothing "team 2 balls of grey lot 12"'],
+  ['do I have 3 balls of grey', 'unread nothing "3 balls"'],
+  ["that's 4 balls", 'unread nothing "4 balls"'],
   ['call me at 5', 'unread nothing "call me at 5"'],
   ['pouch 11 in wide for €25', 'plan pouch width=279.4'],
   ['pouch 11 in wide at 25 euros each', 'plan pouch width=279.4'],
