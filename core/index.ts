@@ -64,7 +64,6 @@ export type { FieldName, Offer, Outcome, Problem } from './problems.js';
 export { type Remedy, remedies } from './remedies.js';
 export type { Window } from './sizing/rows.js';
 export { type BodyMeasure, bodySizeMm, type Person } from './tables/bodies.js';
-export { MINOR_DIGITS } from './tables/currencies.js';
 export { unusualFor, YARN_WEIGHTS, yarnWeightNamed } from './tables/yarn-weights.js';
 export { divided, type TimeProblem } from './timing/divided.js';
 export { type Rates, rates, type TimeLog } from './timing/rates.js';

@@ -1,6 +1,5 @@
-import { say, type Words } from '../../core/index.js';
+import { minorDigits, minorOf, say, type Words } from '../../core/index.js';
 import type { Effect } from '../effect.js';
-import { digitsOf, minorOf } from '../money.js';
 import type { Offered } from '../reply.js';
 import type { PriceAsk, Request } from '../request.js';
 import type { Price } from '../store/ports.js';
@@ -25,7 +24,7 @@ export function priced(asks: readonly PriceAsk[], request: Request & { kind: 'st
       };
     const minor = minorOf(amount, currency);
     if (minor === undefined)
-      return { answer: refusal(at, { code: 'price_too_fine', said, digits: digitsOf(currency) }) };
+      return { answer: refusal(at, { code: 'price_too_fine', said, digits: minorDigits(currency) }) };
     prices.push({ minor, currency });
   }
   const first = prices.find(({ currency }) => currency !== '')?.currency;
