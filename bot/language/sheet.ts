@@ -103,7 +103,10 @@ export const phraseAt = (sheet: Sheet, index: number, words: readonly string[]):
 /** Every place where a free phrase stands, given as words apart by spaces. */
 export function phrasePlaces(sheet: Sheet, phrase: string): { from: number; to: number }[] {
   const words = phrase.split(/[\s-]+/);
-  return sheet.tokens.flatMap((_, i) => (phraseAt(sheet, i, words) ? [{ from: i, to: i + words.length - 1 }] : []));
+  const places: { from: number; to: number }[] = [];
+  for (let i = 0; i < sheet.tokens.length; i++)
+    if (phraseAt(sheet, i, words)) places.push({ from: i, to: i + words.length - 1 });
+  return places;
 }
 
 export const indexesBetween = (from: number, to: number): number[] =>

@@ -30,27 +30,40 @@ function noThan(words: readonly string[]): string[] {
   return words.flatMap((word) => [`no ${word} than`, `not ${word} than`]);
 }
 
+type Phrase = { bound: Bound; words: readonly string[] };
+
+/** Longer phrases before shorter. */
+const inOrder = (phrases: Record<Bound, readonly string[]>): Phrase[] =>
+  (['at_least', 'at_most'] as const)
+    .flatMap((bound) => phrases[bound].map((phrase) => ({ bound, words: phrase.split(' ') })))
+    .sort((a, b) => b.words.length - a.words.length);
+const [BEFORE_NUMBER, BEHIND_NUMBER] = [inOrder(BEFORE), inOrder(AFTER)];
+
 /** The side a number bounds and the words that say so, longer phrases before shorter: `at least 11 in wide`, `11 in max`. */
 export function boundAt(sheet: Sheet, index: number, label: number): { bound: Bound; words: number[] } | undefined {
-  const first = Math.min(label, index);
-  const last = Math.max(label, index);
-  const found = (['at_least', 'at_most'] as const).flatMap((bound) => [
-    ...BEFORE[bound].flatMap((phrase) => [first, index].map((end) => ({ bound, phrase, from: end - sizeOf(phrase) }))),
-    ...AFTER[bound].flatMap((phrase) => [last + 1, index + 1].map((from) => ({ bound, phrase, from }))),
-  ]);
-  const here = found.filter(({ phrase, from }) => phraseAt(sheet, from, phrase.split(' ')));
-  const [one] = here.sort((a, b) => sizeOf(b.phrase) - sizeOf(a.phrase));
-  return one && { bound: one.bound, words: indexesBetween(one.from, one.from + sizeOf(one.phrase) - 1) };
+  const [first, last] = [Math.min(label, index), Math.max(label, index)];
+  const found = [
+    ...[first, index].map((end) => phraseFrom(sheet, BEFORE_NUMBER, ({ length }) => end - length)),
+    ...[last + 1, index + 1].map((from) => phraseFrom(sheet, BEHIND_NUMBER, () => from)),
+  ].flatMap((one) => one ?? []);
+  const [one] = found.sort((a, b) => b.words.length - a.words.length);
+  return one;
 }
 
-const sizeOf = (phrase: string): number => phrase.split(' ').length;
+/** The first of the phrases that stands where it would have to. */
+function phraseFrom(sheet: Sheet, phrases: readonly Phrase[], fromOf: (words: readonly string[]) => number) {
+  const one = phrases.find(({ words }) => phraseAt(sheet, fromOf(words), words));
+  if (one === undefined) return undefined;
+  const from = fromOf(one.words);
+  return { bound: one.bound, words: indexesBetween(from, from + one.words.length - 1) };
+}
 
 /** `min 10, max 12`: two bounds of one field are a window; undefined for any other two values. */
 export function between(one: Value | undefined, other: Value): Value | undefined {
   if (one?.is !== 'window' || other.is !== 'window') return undefined;
   const [low, high] = one.given?.includes('at_least') ? [one, other] : [other, one];
   if (!low.given?.includes('at_least') || !high.given?.includes('at_most')) return undefined;
-  return { ...low, hiMm: high.hiMm, given: low.given.filter((how) => how === 'around') };
+  return { ...low, hiMm: high.hiMm, given: low.given.filter((how) => how === 'around' || how === 'across') };
 }
 
 /**
