@@ -14,8 +14,13 @@ const Pending = z.object({
   until: z.number().default(0),
 });
 
-/** The plan in hand: the last one made, and what waits to become the next. */
-const InHand = z.object({ subject: PlanAsk.optional(), planId: z.string().optional(), pending: Pending.optional() });
+/** The plan in hand: the last one made, with the size that its rows make, and what waits to become the next. */
+const InHand = z.object({
+  subject: PlanAsk.optional(),
+  planId: z.string().optional(),
+  rowsMake: z.string().optional(),
+  pending: Pending.optional(),
+});
 
 const named = {
   /** Words for the change as the card named it, so that taking it back can name it too. */
@@ -81,9 +86,10 @@ export const withStored = (talk: Conversation, said: string, effects: Effect[], 
   withChange(talk, { kind: 'stored', effects, said, request });
 
 /** What an edit of the plan replaces, to be kept for undo. */
-export const inHand = ({ subject, planId, pending }: z.infer<typeof InHand>): z.infer<typeof InHand> => ({
+export const inHand = ({ subject, planId, rowsMake, pending }: z.infer<typeof InHand>): z.infer<typeof InHand> => ({
   subject,
   planId,
+  rowsMake,
   pending,
 });
 

@@ -8,15 +8,16 @@ const Person = z.union([
 /** A value a maker gave for one ask of a piece, with what was typed and what was taken for granted. */
 const provenance = {
   said: z.string().optional(),
-  assumed: z.enum(['unit', 'same_unit', 'field', 'rate', 'body']).optional(),
+  assumed: z.enum(['unit', 'same_unit', 'field', 'rate', 'body', 'usual']).optional(),
   /** Whose published measure the value is, with `assumed: 'body'`; the label is that of the ask. */
   body: z.object({ label: z.string(), person: Person }).optional(),
   /**
    * What was made of the words: `around`: a length once round, of which the value is half, as the piece lies flat.
+   * `across`: a diameter, of which the value is once round.
    * `at_least`, `at_most`: a window from the size typed to the usual tolerance on the side allowed. Empty
    * for a window of both bounds.
    */
-  given: z.array(z.enum(['around', 'at_least', 'at_most'])).optional(),
+  given: z.array(z.enum(['around', 'across', 'at_least', 'at_most'])).optional(),
 };
 
 export const Value = z.discriminatedUnion('is', [

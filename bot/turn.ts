@@ -195,6 +195,7 @@ async function contextOf(
     inHand: await workInHand(bound, maker, talk),
     swatchRows: /\bsame\b/i.test(textOf(turn)) ? await rowsRecordedLast(bound, profiles[0]?.id) : undefined,
     subjectPiece: waiting?.piece ?? talk.subject?.piece,
+    rowsMake: waiting === undefined ? talk.rowsMake : undefined,
     sizes: talk.subject?.sizes,
     holes: talk.pending?.holes ?? [],
     held: waiting?.words,

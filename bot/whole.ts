@@ -3,6 +3,7 @@ import { type Conversation, subjectOf } from './conversation.js';
 import { inCurrency } from './desk/prices.js';
 import { amended } from './desk/slips.js';
 import { inUnits } from './language/lengths.js';
+import { sizeMeant } from './language/readers/lone.js';
 import type { BallAsk, Bench, Edit, Meaning, PlanAsk, Request, Value } from './request.js';
 import { ofSize } from './sizes.js';
 import type { Units } from './store/ports.js';
@@ -46,7 +47,9 @@ function finishing(request: Request & { kind: 'finish' }, { pending }: Conversat
 /** "No, 21.5" right after a plan is another size for it; after a measurement it puts that right. */
 function correcting(request: Request & { kind: 'correct' }, talk: Conversation): Request {
   const last = talk.changes.findLast(({ undone }) => !undone);
-  const id = pieceById(talk.subject?.piece ?? '')?.needs[0]?.[0];
+  const piece = pieceById(talk.subject?.piece ?? '');
+  const meant = piece && talk.rowsMake && sizeMeant(piece, request.value, talk.rowsMake);
+  const id = meant || piece?.needs[0]?.[0];
   if (last?.kind !== 'plan' || id === undefined) return request;
   return changed({ values: { [id]: request.value }, on: {}, focus: [] }, talk);
 }
@@ -111,7 +114,7 @@ function setsSize(subject: PlanAsk, edit: Edit): boolean {
 /** "Make it 12" keeps the half-width last stated; a size bounded on one side states none. */
 function withHalfWidth(value: Value, before: Value | undefined): Value {
   if (value.is !== 'length' || before?.is !== 'window') return value;
-  if (before.given?.some((made) => made !== 'around')) return value;
+  if (before.given?.some((made) => made === 'at_least' || made === 'at_most')) return value;
   const half = (before.hiMm - before.loMm) / 2;
   const { mm, ...rest } = value;
   return { ...rest, is: 'window', loMm: mm - half, hiMm: mm + half };

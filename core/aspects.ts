@@ -4,6 +4,8 @@ export const aspects = {
   tall: ['tall', 'high', 'height', 'deep', 'depth'],
   long: ['long', 'length'],
   round: ['around', 'round', 'circumference', 'girth'],
+  diameter: ['diameter', 'diam', 'dia'],
+  thick: ['thick', 'thickness'],
   head: ['head', 'heads'],
   closure: ['closure', 'zip', 'zipper', 'zips', 'zippers'],
   ring: ['ring', 'rings'],

@@ -1,4 +1,5 @@
 import type { Given } from './given.js';
+import { isOfUse } from './of-use.js';
 import type { Ask, Asked, Asks, Piece, Tolerance } from './piece.js';
 import { done, type FieldName, type Outcome, type Problem, refused } from './problems.js';
 import type { Window } from './sizing/rows.js';
@@ -26,7 +27,8 @@ export function checked(piece: Piece, values: Readonly<Record<string, Given>>): 
   }
   for (const group of piece.needs) {
     if (group.every((id) => values[id] === undefined)) {
-      problems.push({ code: 'missing', anyOf: group.map((id) => fieldName(id, piece.asks[id])) });
+      const anyOf = group.filter((id) => isOfUse(piece, id, values));
+      problems.push({ code: 'missing', anyOf: anyOf.map((id) => fieldName(id, piece.asks[id])) });
     }
   }
   const toleranced = Object.keys(piece.asks).filter(

@@ -56,6 +56,7 @@ export type { Given } from './given.js';
 export { decimalOf, isCurrency, type Money, minorDigits, minorOf } from './money/currency.js';
 export { cheapestPacks, type Pack, type Purchase } from './money/packs.js';
 export { notionsFor } from './notions.js';
+export { isOfUse } from './of-use.js';
 export type { Ask, Asks, Piece } from './piece.js';
 export { pieceById, pieces } from './pieces/index.js';
 export { ENGINE, type Plan, type PlanInput, plan } from './plan.js';

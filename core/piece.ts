@@ -7,13 +7,38 @@ import type { Words } from './words.js';
 /** Half the width of a window around a size given without one. */
 export type Tolerance = { mm: number } | { share: number };
 
+/** Options of a choice of the piece, by its id. */
+type OnlyWith = { choice: string; options: readonly string[] };
+
 /**
  * One thing a kind of piece can be asked for. `words` are what makers call it; `source` says where a default is from.
- * `body` is the measure of a person that stands for a length not given: "for a two-year-old".
+ * `beside` are words of a side that may stand with them: a `zip 9 in long`, a `5 cm deep brim`. `onlyWith`: where
+ * nobody gives it, it is of use with these alone.
  */
-export type Ask = { label: string; question?: string; words: readonly string[]; source?: string } & (
+export type Ask = {
+  label: string;
+  question?: string;
+  words: readonly string[];
+  beside?: readonly string[];
+  source?: string;
+  onlyWith?: OnlyWith;
+} & (
   | { is: 'window'; minMm: number; maxMm: number; tolerance: Tolerance }
-  | { is: 'length'; minMm: number; maxMm: number; defaultMm?: number; body?: BodyMeasure }
+  /**
+   * `body` is the measure of a person that stands for a length not given: "for a two-year-old". `across` are words for
+   * the diameter of what this is the girth of; a length without a word under `acrossUnderMm` is one. `usualMm`: meant
+   * where it is wanted and no length said, "with a fringe".
+   */
+  | {
+      is: 'length';
+      minMm: number;
+      maxMm: number;
+      defaultMm?: number;
+      body?: BodyMeasure;
+      across?: readonly string[];
+      acrossUnderMm?: number;
+      usualMm?: number;
+    }
   /** A share in per cent, such as an ease: 10 is 10 %. */
   | { is: 'percent'; min: number; max: number; default?: number }
   | { is: 'count'; min: number; max: number }
@@ -160,6 +185,12 @@ export type PieceOf<A extends Asks> = {
   id: string;
   label: string;
   words: readonly string[];
+  /** Words that name it only with a size right beside them: a `ball 10 cm across`, but no `ball of yarn`. */
+  sizedWords?: readonly string[];
+  /** What it goes on, of which makers tell the sizes: so many of these want as many pieces. */
+  goesOn?: readonly string[];
+  /** Two of them are one piece. */
+  isPair?: true;
   asks: A;
   /** What `11 by 6 3/4` means, in order. */
   pair: readonly (keyof A & string)[];

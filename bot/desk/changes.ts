@@ -1,6 +1,7 @@
 import { length, mass, pieceById, printed, range, say, type Units, type Words } from '../../core/index.js';
 import { type Conversation, inHand, subjectOf, withChange } from '../conversation.js';
 import type { Bench, PlanAsk, Value } from '../request.js';
+import { inUse } from './in-use.js';
 import { machineName } from './names.js';
 import { sizeName, statesWidth, typedSize } from './typed.js';
 
@@ -35,12 +36,14 @@ export function withNewPlan(before: Conversation, after: Conversation): Conversa
 export function changesBetween(before: PlanAsk | undefined, after: PlanAsk): Words[] {
   if (before === undefined) return [];
   const piece = pieceById(after.piece ?? '');
-  const fields = [...new Set([...Object.keys(before.values), ...Object.keys(after.values)])];
+  const [then, next] = [inUse(before), inUse(after)];
+  const fields = [...new Set([...Object.keys(then), ...Object.keys(next)])];
   const values = fields.flatMap((id) => {
-    const now = after.values[id];
-    if (JSON.stringify(before.values[id]) === JSON.stringify(now)) return [];
+    const now = next[id];
+    if (JSON.stringify(then[id]) === JSON.stringify(now)) return [];
     const label = piece?.asks[id]?.label.toLowerCase() ?? id;
-    return [now === undefined ? say`${label} no longer asked for` : say`${label}, ${saidValue(now)}`];
+    if (now === undefined) return [say`${label} no longer asked for`];
+    return [isMeant(now) ? say`${label} ${saidValue(now)}` : say`${label}, ${saidValue(now)}`];
   });
   const each = after.sizes === undefined ? '' : ' of each';
   const copies = before.copies === after.copies ? [] : [say`how many, ${after.copies}${each}`];
@@ -63,9 +66,10 @@ function benchChanges(before: Bench, after: Bench): Words[] {
 }
 
 /** What a plan asks for, as it was said: `width 10.5 to 11 in, 2 of them`. */
-export function askInWords({ piece, values, sizes = [], copies }: PlanAsk): Words[] {
+export function askInWords(ask: PlanAsk): Words[] {
+  const { piece, sizes = [], copies } = ask;
   const asks = pieceById(piece ?? '')?.asks;
-  const shared = Object.entries(values).map(([id, value]) => {
+  const shared = Object.entries(inUse(ask)).map(([id, value]) => {
     const label = asks?.[id]?.label.toLowerCase() ?? id;
     return say`${label} ${saidValue(value)}`;
   });
@@ -74,9 +78,14 @@ export function askInWords({ piece, values, sizes = [], copies }: PlanAsk): Word
   return [...all, sizes.length === 0 ? say`${copies} of them` : say`${copies} of each`];
 }
 
+/** A size that stands for words which named none: `woman`, `a fringe`. */
+const isMeant = ({ assumed }: Value): boolean => assumed === 'body' || assumed === 'usual';
+
 function saidValue(value: Value): Words {
   switch (value.is) {
     case 'length':
+      if (value.assumed === 'body') return say`${length(value.mm)}, ${value.said ?? ''}`;
+      if (value.assumed === 'usual') return say`${length(value.mm)}, as is usual`;
       if (value.mm === 0) return say`none`;
       return value.said === undefined ? say`${length(value.mm)}` : say`${typedSize(value)}`;
     case 'window':

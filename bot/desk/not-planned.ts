@@ -4,6 +4,7 @@ import type { Offered } from '../reply.js';
 import type { PlanAsk, Request, Value } from '../request.js';
 import { ofSize } from '../sizes.js';
 import type { At, DeskAnswer } from './desk.js';
+import { inUse } from './in-use.js';
 import { gaugeQuestion, sizeQuestion, widthQuestion } from './question.js';
 import { readAs } from './typed.js';
 
@@ -24,7 +25,7 @@ export function notPlanned(request: Request & { kind: 'plan' }, problems: readon
     request: { ...request, ask: byWay(ask, way.edit) },
   }));
   return {
-    reply: { kind: 'problem', problems: others, ways, offers, assumed: readAs(Object.values(ofFirst(ask).values)) },
+    reply: { kind: 'problem', problems: others, ways, offers, assumed: readAs(Object.values(inUse(ofFirst(ask)))) },
     talk: at.talk,
   };
 }

@@ -8,6 +8,7 @@ import type { Profile } from '../store/ports.js';
 import { changesBetween } from './changes.js';
 import { type At, type Desk, type DeskAnswer, refusal } from './desk.js';
 import { needleProblems } from './gauge-checks.js';
+import { inUse } from './in-use.js';
 import { notPlanned } from './not-planned.js';
 import { MY_GAUGE, UNDO } from './offers.js';
 import { tried } from './planning.js';
@@ -65,7 +66,7 @@ async function planned(
   });
   await at.store.profiles.used(profile.id, at.now);
   const { subject } = at.talk;
-  const talk: Conversation = { ...at.talk, subject: ask, planId, pending: undefined };
+  const talk: Conversation = { ...at.talk, subject: ask, planId, rowsMake: made.landing.dimension, pending: undefined };
   const offers: Offered[] = [
     { button: 'Start Knitting', say: 'start', request: { kind: 'start', planId }, primary: true },
     {
@@ -84,7 +85,7 @@ async function planned(
     ask,
     gauge: { ...profile, gauge: gauge(evidence(measurements)) },
     changed: follows ? changesBetween(subject, ask) : [],
-    assumed: readAs(valuesOf(ask)),
+    assumed: readAs(Object.values(inUse(ask))),
     offers,
   };
   return { reply, talk };

@@ -3,6 +3,7 @@ import type { PlanAsk, Value } from '../request.js';
 import type { Profile } from '../store/ports.js';
 import { benchMeant, isBorrowed } from './bench.js';
 import type { At } from './desk.js';
+import { inUse } from './in-use.js';
 import { machineName } from './names.js';
 
 /** A plan tried on the bench it means, and what it was tried with. `profile` is undefined for a maker without gauge. */
@@ -42,7 +43,7 @@ export async function basisOf(on: PlanAsk['on'], at: At, profileId?: string) {
 /** The same on what is known already, for several sizes in one go. Pure. */
 export function triedOn(basis: Basis, ask: PlanAsk, piece: Piece, work?: InHand): Tried {
   const { meant, profile, measurements, needles, borrowedFrom, inYarn } = basis;
-  const values = given(ask.values);
+  const values = given(inUse(ask));
   const outcome = plan({ piece, values, needles, measurements, inYarn, borrowedFrom, pieces: ask.copies, work });
   // An ask that waits for a gauge stays open to the machine that gauge will come from.
   const tension = ask.on.tension ?? profile?.tension;

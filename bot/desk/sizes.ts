@@ -38,7 +38,9 @@ export async function sizesPlanned(
     notes: gapBetween(sizes),
     offers: [...sizeOffers(ask), ...(follows ? [UNDO] : []), MY_GAUGE],
   };
-  return { reply, talk: { ...at.talk, subject: { ...ask, focus: [] }, planId: undefined, pending: undefined } };
+  const [rowsMake] = tries.flatMap(({ outcome }) => (outcome.ok ? [outcome.value.landing.dimension] : []));
+  const subject: PlanAsk = { ...ask, focus: [] };
+  return { reply, talk: { ...at.talk, subject, planId: undefined, rowsMake, pending: undefined } };
 }
 
 const bodiesOf = (sizes: readonly Size[]): Value[] =>

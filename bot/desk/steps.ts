@@ -18,6 +18,6 @@ export const stepsDesk: Desk<'steps'> = async (request, at) => {
   if (!outcome.ok) return refusal(at, ...outcome.problems);
   const { rows } = Numbers.parse(stored.numbers);
   const rowsBefore = rows === outcome.value.rows ? undefined : rows;
-  const talk = { ...at.talk, planId: stored.id, subject: stored.ask };
+  const talk = { ...at.talk, planId: stored.id, subject: stored.ask, rowsMake: outcome.value.landing.dimension };
   return { reply: { kind: 'steps', plan: outcome.value, rowsBefore, offers: [] }, talk };
 };

@@ -1,4 +1,5 @@
 import { length, MM_PER, mmPer, quantityAt, range, say, type Units, type Words } from '../../core/index.js';
+import { MADE, madeBy } from '../language/lengths.js';
 import { inFigures } from '../language/number-words.js';
 import { ageWords } from '../language/persons.js';
 import type { Size, Value } from '../request.js';
@@ -6,11 +7,12 @@ import type { Size, Value } from '../request.js';
 /** The quantity that a maker's words begin with. */
 const quantityIn = (said: string) => quantityAt(inFigures(said).text, 0);
 
-/** The size that was typed, in mm: twice the value that lies flat, the middle of a window. */
+/** The size that was typed, in mm: that of which the value was made, the middle of a window. */
 function typedMm(value: Value): number | undefined {
-  const twice = value.given?.includes('around') ? 2 : 1;
-  if (value.is === 'length') return twice * value.mm;
-  return value.is === 'window' ? (twice * (value.loMm + value.hiMm)) / 2 : undefined;
+  const made = madeBy(value);
+  const times = made === undefined ? 1 : MADE[made];
+  if (value.is === 'length') return value.mm / times;
+  return value.is === 'window' ? (value.loMm + value.hiMm) / 2 / times : undefined;
 }
 
 const READ_IN = ['mm', 'cm', 'in'] as const;
@@ -40,7 +42,8 @@ export function typedSize(value: Value): string {
   const { said = '', given = [] } = value;
   const unit = quantityIn(said)?.unit === undefined ? typedUnit(value) : undefined;
   const bound = given.includes('at_least') ? 'at least ' : given.includes('at_most') ? 'at most ' : '';
-  return `${bound}${said}${unit === undefined ? '' : ` ${unit}`}${given.includes('around') ? ' around' : ''}`;
+  const made = madeBy(value);
+  return `${bound}${said}${unit === undefined ? '' : ` ${unit}`}${made === undefined ? '' : ` ${made}`}`;
 }
 
 /** What a maker calls one of several sizes: a person by its words, else the size as it was typed. */
@@ -59,10 +62,11 @@ export function statesWidth({ said = '', given }: Value): boolean {
 /** What was made of sizes that were not just what was typed: `22 in around read as 11 in flat`, `11 and 7 read in inches`. */
 export function readAs(values: readonly Value[]): Words[] {
   const made = values.flatMap((value) => {
-    const flat = value.given?.includes('around') ? say` flat` : say``;
+    const made = madeBy(value);
+    const lies = made === undefined ? say`` : made === 'around' ? say` flat` : say` round`;
     if (value.given === undefined) return [];
-    if (value.is === 'length') return [say`${typedSize(value)} read as ${length(value.mm)}${flat}`];
-    return value.is === 'window' ? [say`${typedSize(value)} read as ${range(value.loMm, value.hiMm)}${flat}`] : [];
+    if (value.is === 'length') return [say`${typedSize(value)} read as ${length(value.mm)}${lies}`];
+    return value.is === 'window' ? [say`${typedSize(value)} read as ${range(value.loMm, value.hiMm)}${lies}`] : [];
   });
   const bare = READ_IN.flatMap((unit) => {
     const read = values.filter(
@@ -71,7 +75,12 @@ export function readAs(values: readonly Value[]): Words[] {
     const said = [...new Set(read.map((value) => value.said))].join(', ').replace(/, ([^,]+)$/, ' and $1');
     return said === '' ? [] : [say`${said} read in ${unit === 'in' ? 'inches' : unit}`];
   });
-  return [...made, ...bare, ...bodiesAs(values)];
+  const usual = values.flatMap((value) =>
+    value.is === 'length' && value.assumed === 'usual'
+      ? [say`${value.said ?? ''} of ${length(value.mm)}, as is usual`]
+      : [],
+  );
+  return [...made, ...bare, ...usual, ...bodiesAs(values)];
 }
 
 const AGES = ['birth', 'one year', 'two years', 'three years', 'four years', 'five years'];

@@ -13,6 +13,8 @@ export type Context = {
   onShelf?: readonly string[] | undefined;
   /** The piece of the plan a follow-up would change. */
   subjectPiece?: string | undefined;
+  /** The size that the rows of the plan in hand make. */
+  rowsMake?: string | undefined;
   /** The sizes in hand, of which one may be chosen. */
   sizes?: readonly Size[] | undefined;
   /** The work of this talk, with the counts that disagree while they do. */

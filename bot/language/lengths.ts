@@ -32,12 +32,21 @@ export function typedValue(quantity: Quantity, bare: BareUnit, said: string, ran
   return { is: 'bare', lo, hi, said };
 }
 
-/** A length once round as the half of it that lies flat. */
-export function halved(value: Value): Value {
-  if (value.is === 'length') return { ...value, mm: value.mm / 2, given: ['around'] };
-  if (value.is === 'window') return { ...value, loMm: value.loMm / 2, hiMm: value.hiMm / 2, given: ['around'] };
-  return value.is === 'bare' ? { ...value, lo: value.lo / 2, hi: value.hi / 2, given: ['around'] } : value;
+/** A length that is made of the one typed: `around`, half of a length once round; `across`, once round a diameter. */
+export type Made = 'around' | 'across';
+export const MADE: Record<Made, number> = { around: 1 / 2, across: Math.PI };
+
+/** A typed size as the length that is made of it. */
+export function madeOf(value: Value, made: Made): Value {
+  const [times, given] = [MADE[made], [made]];
+  if (value.is === 'length') return { ...value, mm: value.mm * times, given };
+  if (value.is === 'window') return { ...value, loMm: value.loMm * times, hiMm: value.hiMm * times, given };
+  return value.is === 'bare' ? { ...value, lo: value.lo * times, hi: value.hi * times, given } : value;
 }
+
+/** How a length was made of the one typed, where it was. */
+export const madeBy = ({ given }: Value): Made | undefined =>
+  given?.find((how): how is Made => how === 'around' || how === 'across');
 
 /** A bare value once the maker's unit is known; any other value as it is. */
 export function inUnits(value: Value, units: Units | undefined): Value {

@@ -18,6 +18,7 @@ import { claimPronouns } from './readers/pronouns.js';
 import { readSizes } from './readers/sizes.js';
 import { claimStrangers } from './readers/strangers.js';
 import { countsIn } from './readers/tension.js';
+import { squared, wantedParts } from './readers/unsaid.js';
 import { NO_YARN } from './readers/yarns.js';
 import { sections } from './sections.js';
 import { severalSizes } from './several.js';
@@ -103,13 +104,16 @@ function sectionMeanings(sheet: Sheet, context: Context, bare: BareUnit, day: Du
   const bodies = piece === undefined ? {} : ofPersons.length === 1 ? ofPersons[0]?.values : bodySizes(piece, people);
   const isForPerson = ofPersons.length > 0 || Object.keys(bodies ?? {}).length > 0;
   const names = readNames(sheet, context);
+  const differIn = named === undefined ? Object.keys(context.sizes?.[0]?.values ?? {}) : [];
+  const varied = differIn.length === 1 ? differIn : [];
+  const isFollowUp = named === undefined && context.holes.length === 0;
+  const lone = { isForPerson, rowsMake: isFollowUp ? (varied[0] ?? context.rowsMake) : undefined, varied };
   // A piece that counts needles of its own has the first claim on them, and on the sizes beside them.
-  const first =
-    named !== undefined && gauge === undefined && takesNeedles(named)
-      ? readSizes(sheet, named, bare, isForPerson)
-      : undefined;
+  const isFirst = named !== undefined && gauge === undefined && takesNeedles(named);
+  const counted = isFirst ? readCopies(sheet, named, piece) : undefined;
+  const first = isFirst ? readSizes(sheet, named, bare, taken, lone) : undefined;
   const on = withNeedles(sheet, names);
-  const copies = readCopies(sheet, named);
+  const copies = counted ?? readCopies(sheet, named, piece);
   const measured = gauge?.records ?? onlyNeedles(on, context, intent || named !== undefined);
   const records = measured.map((one): Meaning => ({ kind: 'record_gauge', gauge: { ...one, on } }));
   const due = day && 'day' in day ? { day: day.day, said: day.said, event: day.event } : undefined;
@@ -118,16 +122,17 @@ function sectionMeanings(sheet: Sheet, context: Context, bare: BareUnit, day: Du
   if (piece === undefined || (named === undefined && isOfAnotherPiece(sheet, context)))
     return [...records, ...withoutPiece(sheet, context, bare, intent, records.length > 0)];
   if (named === undefined && records.length > 0 && !intent) return records;
-  const varied = named === undefined ? Object.keys(context.sizes?.[0]?.values ?? {}) : [];
-  const sizes = first ?? readSizes(sheet, piece, bare, isForPerson, varied.length === 1 ? varied : []);
+  const sizes = first ?? readSizes(sheet, piece, bare, taken, lone);
   if (sizes.tooMany) return [{ kind: 'unread', why: 'too_many_sizes', words: sizes.tooMany }];
   if (sizes.strange) return [{ kind: 'unread', why: 'words', words: sizes.strange }];
-  if (intent || named) claimFieldWords(sheet, piece);
   const several = severalSizes(sizes, ofPersons);
   if (several.why !== undefined) return [{ kind: 'unread', why: several.why, words: several.words ?? '' }];
   const isUnsized = claimUnsized(sheet, piece, people, ofPersons, { ...bodies, ...sizes.values });
   const { [sizes.rivals?.id ?? '']: _, ...shared } = sizes.values;
-  const values = { ...taken, ...bodies, ...(several.sizes === undefined ? sizes.values : shared) };
+  const told = squared(sheet, piece, several.sizes === undefined ? sizes.values : shared);
+  const given = { ...taken, ...bodies, ...told };
+  const values = { ...given, ...wantedParts(sheet, piece, { ...given, ...sizes.values }, named !== undefined) };
+  if (intent || named) claimFieldWords(sheet, piece);
   const of = { ...found, sizes: several.sizes, copies: ofEach(copies, several.sizes, sheet) };
   return named === undefined ? followUp(values, of, isUnsized) : newRequest(named, values, of);
 }

@@ -6,13 +6,19 @@ import { mayBeTypo, TRADE_WORDS } from './vocabulary.js';
 
 const trades = new WeakMap<readonly Piece[], { own: Set<string>; trade: readonly string[] }>();
 
+/** Shorter parts of names are near too many everyday words: `lined`, `linen`. */
+const LONG = 6;
+
 /** Words of the pieces, and all that a typo may stand for; gathered once for a registry. */
 function tradeOf(pieces: readonly Piece[]): { own: Set<string>; trade: readonly string[] } {
   const known = trades.get(pieces);
   if (known !== undefined) return known;
-  const own = new Set(pieces.flatMap((p) => [...p.words, ...Object.values(p.asks).flatMap((ask) => ask.words)]));
-  const words = [...own].filter((word) => !word.includes(' '));
-  const gathered = { own, trade: [...new Set([...TRADE_WORDS, ...words])] };
+  const names = pieces.flatMap(({ words }) => words.flatMap((name) => name.split(' ')));
+  const fields = pieces.flatMap((p) => Object.values(p.asks).flatMap(({ words }) => words));
+  const own = new Set([...names, ...fields]);
+  const whole = [...pieces.flatMap(({ words }) => words), ...fields].filter((word) => !word.includes(' '));
+  const trade = [...new Set([...TRADE_WORDS, ...whole, ...names.filter(({ length }) => length >= LONG)])];
+  const gathered = { own, trade };
   trades.set(pieces, gathered);
   return gathered;
 }

@@ -34,6 +34,12 @@ const figureOf = (words = ''): number =>
 /** `3 quarters`, `5 eighths`. */
 const PARTS = /(?<![\d.,/-])([1357])[ -](quarter|eighth)s?\b/gi;
 
+/** `a dozen`, `half a dozen`, `two dozen`. */
+const DOZENS = new RegExp(
+  `(?<![\\p{L}\\d.,/-])(?:(?<half>half (?:a )?)|(?<times>\\d{1,2}|an?|${TEENS}|${SMALL}) )?dozen(?: of)?${BEYOND}`,
+  'giu',
+);
+
 /** Where number words stood. */
 export type Place = { start: number; end: number };
 
@@ -47,7 +53,14 @@ export function inFigures(text: string): { text: string; places: readonly Place[
     const value = 100 * figureOf(groups.hundreds) + figureOf(groups.rest ?? groups.below);
     return String(value).padEnd(words.length);
   });
-  const fractions = figures.replace(PARTS, (words, top: string, part: string, start: number) => {
+  const dozens = figures.replace(DOZENS, (words, ...found) => {
+    const groups: Record<string, string | undefined> = found.at(-1);
+    const start: number = found.at(-3);
+    places.push({ start, end: start + words.length });
+    const times = groups.times === undefined ? 1 : Number(groups.times) || figureOf(groups.times);
+    return String(groups.half === undefined ? 12 * times : 6).padEnd(words.length);
+  });
+  const fractions = dozens.replace(PARTS, (words, top: string, part: string, start: number) => {
     places.push({ start, end: start + words.length });
     return `${top}/${/^q/i.test(part) ? 4 : 8}`.padEnd(words.length);
   });

@@ -1,3 +1,4 @@
+import { endsClause } from './clauses.js';
 import { listFrom } from './readers/lists.js';
 import { indexesBetween, isFree, markAt, type Sheet, said, wordAt } from './sheet.js';
 import { isLabelWord } from './vocabulary.js';
@@ -23,12 +24,13 @@ const NOUNS: Record<string, Told> = Object.fromEntries([
   ...told('newborn', { months: 0 }),
   ...told('baby babies infant', { months: BABY_MONTHS }),
   ...told('toddler', { months: TODDLER_MONTHS }),
-  ...told('girl daughter niece granddaughter', { sex: 'girl' }),
-  ...told('boy son nephew grandson', { sex: 'boy' }),
+  ...told('girl daughter niece granddaughter sister', { sex: 'girl' }),
+  ...told('boy son nephew grandson brother', { sex: 'boy' }),
   ...told('child children kid', {}),
   ...told('teen teenager', { isTeen: true }),
-  ...told('woman women lady ladies', { adult: 'woman' }),
-  ...told('man men', { adult: 'man' }),
+  ...told('woman women lady ladies wife wives girlfriend mother mum mom aunt auntie', { adult: 'woman' }),
+  ...told('grandmother grandma granny', { adult: 'woman' }),
+  ...told('man men husband boyfriend father dad daddy uncle grandfather grandad granddad grandpa', { adult: 'man' }),
   ...told('adult', { adult: 'any' }),
 ]);
 
@@ -40,7 +42,7 @@ const MONTHS = 'month months mth mths mo mos'.split(' ');
 const WEEKS = 'week weeks wk wks'.split(' ');
 const OLD = ['old', 'olds'];
 const AGED = ['age', 'aged', 'ages'];
-const JOINTS = [...AGED, 'of', 'who', 'is', 'thats', 'turning', 'a'];
+const JOINTS = [...AGED, 'of', 'who', 'whos', 'is', 'shes', 'hes', 'she', 'he', 'thats', 'turning', 'a'];
 const MOST_JOINTS = 2;
 
 /**
@@ -54,7 +56,8 @@ function personAt(sheet: Sheet, from: number): (Place & { isSure: boolean }) | u
   for (;;) {
     let next = whole.to + 1;
     while (next - whole.to <= MOST_JOINTS && isFree(sheet, next) && JOINTS.includes(wordAt(sheet, next) ?? '')) next++;
-    const more = elementAt(sheet, next, next > whole.to + 1);
+    const isChild = whole.told.months === undefined && isYoung(whole.told) && !whole.told.isTeen;
+    const more = elementAt(sheet, next, next > whole.to + 1) ?? (isChild ? yearsBehind(sheet, next) : undefined);
     if (more === undefined || isOther(whole.told, more.told)) break;
     whole = { to: more.to, told: joinedTold(whole.told, more.told) };
   }
@@ -110,6 +113,16 @@ const differ = (a: unknown, b: unknown): boolean => a !== undefined && b !== und
 const ADULT_YEARS = 18;
 /** True for an age of eighteen years or more. */
 export const isGrown = (months = 0): boolean => months >= ADULT_YEARS * MONTHS_A_YEAR;
+
+/** Years that stand right behind a child and end the clause: `a girl 4`, `my son, 4`. */
+const MOST_YEARS_BEHIND = 12;
+
+function yearsBehind(sheet: Sheet, i: number): Place | undefined {
+  const at = markAt(sheet, i) === 'comma' ? i + 1 : i;
+  const years = ageNumber(sheet, at);
+  const isAge = years !== undefined && Number.isInteger(years) && years >= 1 && years <= MOST_YEARS_BEHIND;
+  return isAge && endsClause(sheet, at + 1) ? ageAt(sheet, at, true) : undefined;
+}
 
 function elementAt(sheet: Sheet, i: number, mayBeBare: boolean): Place | undefined {
   const noun = isFree(sheet, i) ? nounOf(wordAt(sheet, i)) : undefined;

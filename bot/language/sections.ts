@@ -1,6 +1,6 @@
 import type { Piece } from '../../core/index.js';
 import { type Place, piecePlaces } from './readers/pieces.js';
-import { markAt, quantityAtIndex, type Sheet, wordAt } from './sheet.js';
+import { markAt, phrasePlaces, quantityAtIndex, type Sheet, wordAt } from './sheet.js';
 
 const JOINTS = ['and', 'plus', 'then', 'also'];
 const ARTICLES = ['a', 'an', 'another'];
@@ -15,6 +15,7 @@ export function sections(sheet: Sheet, pieces: readonly Piece[]): Sheet[] {
     if (last === undefined || next.from <= last.to) continue;
     const cut = cutBetween(sheet, last, next);
     const from = cuts.at(-1) ?? 0;
+    if (isOption(sheet, last, next)) continue;
     if (cut === undefined || !isAnother(sheet, last, next, from, cut)) continue;
     cuts.push(cut);
     last = next;
@@ -24,6 +25,17 @@ export function sections(sheet: Sheet, pieces: readonly Piece[]): Sheet[] {
     return { text: sheet.text, tokens: sheet.tokens.slice(from, to), uses: sheet.uses.slice(from, to) };
   });
 }
+
+/** True for a name within an option of the piece before it, `as a tube`; one that is an option alone has no size behind it. */
+const isOption = (sheet: Sheet, { piece }: Place, next: Place): boolean =>
+  Object.values(piece.asks)
+    .flatMap((ask) => (ask.is === 'choice' ? ask.options.flatMap(({ words }) => words) : []))
+    .some((words) =>
+      phrasePlaces(sheet, words).some(
+        ({ from, to }) =>
+          from <= next.from && to >= next.to && (to - from > next.to - next.from || !hasSize(sheet, next.to)),
+      ),
+    );
 
 /** Another kind is another piece; the same kind is, when both have a size and nothing points back. */
 function isAnother(sheet: Sheet, last: Place, next: Place, from: number, cut: number): boolean {

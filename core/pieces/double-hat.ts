@@ -117,7 +117,10 @@ const middleStep = ({ rows }: DoubleMade): Step => ({
 export const doubleHat = piece({
   id: 'double-hat',
   label: 'Double hat',
-  words: ['double hat', 'double hats', 'doubled hat', 'double layer hat', 'lined hat', 'double beanie', 'lined beanie'],
+  words: [
+    ...['double hat', 'double hats', 'doubled hat', 'double layer hat', 'double layer hats', 'lined hat', 'lined hats'],
+    ...['double beanie', 'double beanies', 'double layer beanie', 'lined beanie', 'lined beanies'],
+  ],
   asks,
   pair: ['head', 'depth'],
   needs: [['head']],

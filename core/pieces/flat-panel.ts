@@ -156,7 +156,7 @@ function joinStep(panels: number, rows: number, rowMm: number): Step {
 export const flatPanel = piece({
   id: 'flat-panel',
   label: 'Flat panel',
-  words: ['panel', 'panels', 'flat panel', 'flat panels', 'flat piece'],
+  words: ['panel', 'panels', 'flat panel', 'flat panels', 'flat piece', 'coaster', 'coasters'],
   asks,
   pair: ['width', 'length'],
   needs: [['length'], ['width', 'needles']],

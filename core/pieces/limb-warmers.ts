@@ -22,6 +22,9 @@ import { count, length, say, type Words } from '../words.js';
 /** Half an adult thumb's girth of about 70 mm, and 10 mm. From memory. */
 const THUMB_MM = 45;
 
+const WRISTS = { choice: 'limb', options: ['either', 'wrist'] };
+const LEGS = { choice: 'limb', options: ['leg'] };
+
 const asks = {
   limb: {
     is: 'choice',
@@ -29,8 +32,8 @@ const asks = {
     words: ['limb'],
     options: [
       { id: 'either', label: 'by the girth given', words: ['either'] },
-      { id: 'wrist', label: 'wrist', words: ['wrist', 'wrists'] },
-      { id: 'leg', label: 'leg', words: ['leg', 'legs'] },
+      { id: 'wrist', label: 'wrist', words: ['wrist', 'wrists', 'wristwarmers', 'wristwarmer', 'fingerless'] },
+      { id: 'leg', label: 'leg', words: ['leg', 'legs', 'legwarmers', 'legwarmer'] },
     ],
     default: 'either',
   },
@@ -44,14 +47,53 @@ const asks = {
     tolerance: { mm: 10 },
     source: 'tolerance: from memory',
   },
-  hand: { is: 'length', label: 'Hand girth', words: ['hand', 'hands'], minMm: 100, maxMm: 400, body: 'hand' },
-  calf: { is: 'length', label: 'Calf girth', words: ['calf', 'calves'], minMm: 150, maxMm: 700, body: 'calf' },
-  heel: { is: 'length', label: 'Heel girth', words: ['heel'], minMm: 150, maxMm: 600, body: 'heel_ankle' },
-  ankle: { is: 'length', label: 'Ankle girth', words: ['ankle', 'ankles'], minMm: 100, maxMm: 450, body: 'ankle' },
+  hand: {
+    is: 'length',
+    label: 'Hand girth',
+    question: 'How far is it round the hand, at the knuckles?',
+    words: ['hand', 'hands', ...aspects.round],
+    beside: aspects.round,
+    minMm: 100,
+    maxMm: 400,
+    body: 'hand',
+    onlyWith: WRISTS,
+  },
+  calf: {
+    is: 'length',
+    label: 'Calf girth',
+    question: 'How far is it round the calf at its widest?',
+    words: ['calf', 'calves', ...aspects.round],
+    beside: aspects.round,
+    minMm: 150,
+    maxMm: 700,
+    body: 'calf',
+    onlyWith: LEGS,
+  },
+  heel: {
+    is: 'length',
+    label: 'Heel girth',
+    words: ['heel', 'heels'],
+    beside: aspects.round,
+    minMm: 150,
+    maxMm: 600,
+    body: 'heel_ankle',
+    onlyWith: LEGS,
+  },
+  ankle: {
+    is: 'length',
+    label: 'Ankle girth',
+    words: ['ankle', 'ankles'],
+    beside: aspects.round,
+    minMm: 100,
+    maxMm: 450,
+    body: 'ankle',
+    onlyWith: LEGS,
+  },
   thumb: {
     is: 'length',
     label: 'Thumb opening',
     words: ['thumb', 'thumbs'],
+    beside: [...aspects.long, ...aspects.tall],
     minMm: 0,
     maxMm: 120,
     defaultMm: THUMB_MM,
@@ -205,7 +247,11 @@ function thumbAssumed(made: LimbMade): Words[] {
 export const limbWarmers = piece({
   id: 'limb-warmers',
   label: 'Wrist or leg warmers',
-  words: ['warmers', 'legwarmers', 'wristwarmers'],
+  words: [
+    ...['warmers', 'wrist warmers', 'wrist warmer', 'wristwarmers', 'wristwarmer', 'hand warmers', 'fingerless mitts'],
+    ...['fingerless gloves', 'fingerless mittens', 'leg warmers', 'leg warmer', 'legwarmers', 'legwarmer'],
+  ],
+  isPair: true,
   asks,
   pair: ['length', 'hand'],
   needs: [['length'], ['hand', 'calf']],

@@ -20,12 +20,17 @@ import { isReached, isWithin, middleMm, mostNeedles, panelRefused } from '../siz
 import { dimensionMm, type Window } from '../sizing/rows.js';
 import { count, length, say } from '../words.js';
 
+/** No mug or jar is as little round as this, and few are as far across. From memory. */
+const ACROSS_UNDER_MM = 150;
+
 const asks = {
   girth: {
     is: 'length',
     label: 'Girth of the mug or jar',
     question: 'How far is it round the mug or jar at its widest?',
     words: [...aspects.round, 'widest'],
+    across: [...aspects.wide, ...aspects.diameter],
+    acrossUnderMm: ACROSS_UNDER_MM,
     minMm: 60,
     maxMm: 1200,
   },
@@ -33,6 +38,7 @@ const asks = {
     is: 'window',
     label: 'Girth of the sleeve',
     words: ['finished'],
+    beside: aspects.round,
     minMm: 50,
     maxMm: 1200,
     tolerance: { share: 0.035 },
@@ -48,11 +54,19 @@ const asks = {
     tolerance: { mm: 5 },
     source: 'tolerance: from memory',
   },
-  narrowest: { is: 'length', label: 'Narrowest girth', words: ['narrowest'], minMm: 40, maxMm: 1200 },
+  narrowest: {
+    is: 'length',
+    label: 'Narrowest girth',
+    words: ['narrowest'],
+    beside: aspects.round,
+    minMm: 40,
+    maxMm: 1200,
+  },
   handle: {
     is: 'length',
     label: 'Room for the handle',
     words: ['handle', 'handles'],
+    beside: [...aspects.wide, ...aspects.tall],
     minMm: 0,
     maxMm: 250,
     defaultMm: 0,
@@ -227,6 +241,7 @@ export const mugSleeve = piece({
     ...['mug sleeve', 'mug sleeves', 'cup sleeve', 'cup sleeves', 'jar sleeve', 'jar sleeves', 'bottle sleeve'],
     ...['bottle sleeves', 'sleeve', 'sleeves', 'cozy', 'cozies', 'cosy', 'cosies'],
   ],
+  goesOn: ['mug', 'mugs', 'cup', 'cups', 'jar', 'jars', 'bottle', 'bottles', 'glass', 'glasses', 'vase', 'vases'],
   asks,
   pair: ['girth', 'height'],
   needs: [['girth', 'own'], ['height']],

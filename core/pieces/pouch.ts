@@ -43,17 +43,32 @@ const asks = {
     tolerance: { mm: 6 },
     source: 'tolerance: common practice',
   },
-  closure: { is: 'length', label: 'Closure', words: aspects.closure, minMm: 50, maxMm: 1000 },
+  closure: {
+    is: 'length',
+    label: 'Closure',
+    words: aspects.closure,
+    beside: aspects.long,
+    minMm: 50,
+    maxMm: 1000,
+  },
   ring: {
     is: 'length',
     label: 'Ring',
     words: aspects.ring,
+    beside: [...aspects.wide, ...aspects.diameter],
     minMm: 0,
     maxMm: 100,
     defaultMm: RING_MM,
     source: 'common practice',
   },
-  strap: { is: 'length', label: 'Strap drop', words: ['strap', 'straps'], minMm: 80, maxMm: 800 },
+  strap: {
+    is: 'length',
+    label: 'Strap drop',
+    words: ['strap', 'straps'],
+    beside: aspects.long,
+    minMm: 80,
+    maxMm: 800,
+  },
 } as const;
 type PouchAsked = Asked<typeof asks>;
 type PouchMade = Made<typeof asks>;

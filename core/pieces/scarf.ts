@@ -11,6 +11,8 @@ import { count, length, range, say, type Words } from '../words.js';
 /** Strands a tassel, and how far apart tassels are: about 4 stitches. Common practice. */
 const STRANDS = 3;
 const APART_MM = 30;
+/** What hangs at either end where a fringe is wanted. Common practice, no source. */
+const FRINGE_MM = 120;
 /** What adults wear. Common practice. */
 const ADULT_MM = { lo: 1400, hi: 1800 };
 /** Shorter than this it is taken for a child's. From memory. */
@@ -49,7 +51,16 @@ const asks = {
     ],
     default: 'shut',
   },
-  fringe: { is: 'length', label: 'Fringe', words: ['fringe', 'fringes', 'tassels'], minMm: 20, maxMm: 400 },
+  fringe: {
+    is: 'length',
+    label: 'Fringe',
+    words: ['fringe', 'fringes', 'fringed', 'tassels'],
+    beside: aspects.long,
+    minMm: 20,
+    maxMm: 400,
+    usualMm: FRINGE_MM,
+    source: 'usual: common practice, no source',
+  },
   strands: { is: 'count', label: 'Strands a tassel', words: ['strands', 'strand'], min: 1, max: 20 },
   apart: {
     is: 'length',

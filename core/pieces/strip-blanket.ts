@@ -40,6 +40,7 @@ const asks = {
     is: 'length',
     label: 'Border',
     words: ['border', 'borders', 'edging'],
+    beside: aspects.wide,
     minMm: 0,
     maxMm: 100,
     defaultMm: 0,

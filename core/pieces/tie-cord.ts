@@ -22,8 +22,15 @@ const asks = {
     tolerance: { share: TOLERANCE },
     source: 'tolerance: from memory',
   },
-  drop: { is: 'length', label: 'Carry drop', words: ['drop', 'drops'], minMm: 80, maxMm: 800 },
-  width: { is: 'length', label: 'Width it hangs on', words: aspects.wide, minMm: 40, maxMm: 1250 },
+  drop: { is: 'length', label: 'Carry drop', words: ['drop', 'drops'], beside: aspects.long, minMm: 80, maxMm: 800 },
+  width: {
+    is: 'length',
+    label: 'Width it hangs on',
+    question: 'How wide is what it hangs on?',
+    words: aspects.wide,
+    minMm: 40,
+    maxMm: 1250,
+  },
   use: {
     is: 'choice',
     label: 'Use',

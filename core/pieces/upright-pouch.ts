@@ -50,7 +50,11 @@ const asks = {
     words: ['layers', 'layer'],
     options: [
       { id: 'single', label: 'single', words: ['single', 'one layer', 'unlined'] },
-      { id: 'double', label: 'double, turned into itself', words: ['double', 'two layers', 'self lined', 'doubled'] },
+      {
+        id: 'double',
+        label: 'double, turned into itself',
+        words: ['double', 'two layers', 'two layer', '2 layers', '2 layer', 'self lined', 'doubled'],
+      },
     ],
     default: 'single',
   },
@@ -69,17 +73,32 @@ const asks = {
     ],
     default: 'drawstring',
   },
-  closure: { is: 'length', label: 'Closure', words: aspects.closure, minMm: 50, maxMm: 1000 },
+  closure: {
+    is: 'length',
+    label: 'Closure',
+    words: aspects.closure,
+    beside: aspects.long,
+    minMm: 50,
+    maxMm: 1000,
+  },
   hem: {
     is: 'length',
     label: 'Hem',
     words: ['hem', 'hems', 'channel'],
+    beside: [...aspects.tall, ...aspects.wide],
     minMm: 0,
     maxMm: 100,
     defaultMm: HEM_MM,
     source: 'from memory',
   },
-  flap: { is: 'length', label: 'Flap length', words: ['flap', 'flaps'], minMm: 20, maxMm: 1000 },
+  flap: {
+    is: 'length',
+    label: 'Flap length',
+    words: ['flap', 'flaps'],
+    beside: [...aspects.long, ...aspects.tall],
+    minMm: 20,
+    maxMm: 1000,
+  },
 } as const;
 type BagAsked = Asked<typeof asks>;
 type BagMade = Made<typeof asks>;
@@ -231,7 +250,8 @@ export const uprightPouch = piece({
   label: 'Upright pouch',
   words: [
     ...['upright pouch', 'upright pouches', 'drawstring pouch', 'drawstring pouches', 'upright bag', 'upright bags'],
-    ...['drawstring bag', 'drawstring bags', 'sack', 'sacks'],
+    ...['drawstring bag', 'drawstring bags', 'sack', 'sacks', 'draw string bag', 'draw string bags'],
+    ...['draw string pouch', 'bag with a drawstring', 'pouch with a drawstring'],
   ],
   asks,
   pair: ['width', 'height'],

@@ -10,6 +10,7 @@ export const HEAD_ASK = {
   label: 'Head',
   question: 'How far is it round the head?',
   words: aspects.head,
+  beside: aspects.round,
   minMm: 300,
   maxMm: 700,
   body: 'head',

@@ -28,6 +28,7 @@ export const BRIM_ASK = {
   is: 'length',
   label: 'Brim',
   words: ['brim', 'cuff', 'turnup', 'turn'],
+  beside: [...aspects.tall, ...aspects.wide],
   minMm: 0,
   maxMm: 120,
   defaultMm: TURN_UP_MM,

@@ -15,7 +15,7 @@ describe('a person of no published size is left out with the reason', () => {
     ['hat for an adult', ['adult: say woman or man']],
     ['hat for a 30 year old', ['30 year old: say woman or man']],
     ['hat for kids', ['kids: say the age']],
-    ['hat for 3 kids', ['3', 'kids: say the age']],
+    ['hat for 3 kids', ['kids: say the age']],
     ['hats for baby to adult', []],
     ['hats for kids to adults', ['kids to adults: say one of them']],
     ['hats for a woman and a 9 year old', ['9 year old: no published size for 9 years']],
@@ -30,7 +30,7 @@ describe('a person of no published size is left out with the reason', () => {
 describe('what was not used is named', () => {
   test.each([
     ['hat for a large man', ['large']],
-    ['hats for 3 women', ['3']],
+    ['a hat for 3 women', ['3']],
     ['headband 56 cm head 10% larger', ['10% larger']],
     ['headband 56 cm head 5% positive ease', ['5% positive ease']],
     ['headband 56 cm head +10%', ['+10%']],
@@ -54,4 +54,18 @@ test('a size of a person says whose it is, in the words typed', () => {
     body: { label: 'head', person: { is: 'child', months: 6, sex: 'girl' } },
   });
   expect(headOf("women's hat")).toMatchObject({ said: "women's", body: { person: { is: 'woman' } } });
+});
+
+test.each([
+  ['3 wrist warmers for a woman', ['3: two are knitted as a pair, so say how many pairs']],
+  ['pouch with a strap', ['strap: say its size']],
+  ['mug sleeve with a handle', ['handle: say its size']],
+  ['drawstring bag 20 cm tall with a zip', ['zip: say its size']],
+  ['leg warmers 40 cm long hand 20 cm', ['hand 20 cm']],
+  ['throw 48x60 in strips of 6in', ['strips', '6in']],
+  ["headband for my daughter she's 7", ["daughter she's 7: no published size for 7 years"]],
+  ['hat for my son', ['son: say the age']],
+  ['sleeve for a mug 26 cm round', []],
+])('of "%s" what could not be used is named', (text, left) => {
+  expect(leftover(text)).toEqual(left);
 });

@@ -5,6 +5,7 @@ import { CORRECTIONS_THEMES } from './requests/corrections.js';
 import { DATES_THEMES } from './requests/dates.js';
 import { GAUGE_MORE_THEMES } from './requests/gauge-more.js';
 import { GAUGES_THEMES } from './requests/gauges.js';
+import { MAKERS_THEMES } from './requests/makers.js';
 import { NOTIONS_THEMES } from './requests/notions.js';
 import { PEOPLE_THEMES } from './requests/people.js';
 import { PIECES_THEMES } from './requests/pieces.js';
@@ -21,6 +22,7 @@ const THEMES = [
   ...SEVERAL_THEMES,
   ...WORDS_THEMES,
   ...PIECES_THEMES,
+  ...MAKERS_THEMES,
   ...PEOPLE_THEMES,
   ...BENCHES_THEMES,
   ...DATES_THEMES,

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { isOfUse } from '../../core/of-use.js';
 import { pieceById, pieces } from '../../core/pieces/index.js';
 import { quantityAt } from '../../core/units/quantity.js';
 import { MM_PER } from '../../core/units/units.js';
@@ -25,7 +26,7 @@ describe('the registry of pieces', () => {
   });
 
   test('lets no word stand for two pieces', () => {
-    expect(repeated(pieces.flatMap((p) => p.words))).toEqual([]);
+    expect(repeated(pieces.flatMap(({ words, sizedWords = [] }) => [...words, ...sizedWords]))).toEqual([]);
   });
 });
 
@@ -41,6 +42,25 @@ describe.each(pieces.map((piece) => [piece.label, piece] as const))('%s', (_, pi
     expect(known).toEqual(expect.arrayContaining([...piece.pair, ...piece.needs.flat()]));
   });
 
+  test('takes asks only with options of a choice of its own, one of each needed group with each of them', () => {
+    for (const { onlyWith } of Object.values(piece.asks)) {
+      const ask = piece.asks[onlyWith?.choice ?? ''];
+      if (onlyWith === undefined) continue;
+      const options = ask?.is === 'choice' ? ask.options.map(({ id }) => id) : [];
+      expect(options).toEqual(expect.arrayContaining([...onlyWith.options]));
+      for (const id of options) {
+        const values = { [onlyWith.choice]: { is: 'choice', id } };
+        expect(piece.needs.every((group) => group.some((one) => isOfUse(piece, one, values)))).toBe(true);
+      }
+    }
+  });
+
+  test('is knitted as two parts where it is a pair', () => {
+    if (!piece.isPair) return;
+    const outcome = plainlyAsked(piece, { loMm: 200, hiMm: 220 });
+    expect(outcome).toMatchObject({ ok: true, value: { parts: 2 } });
+  });
+
   test('asks within ranges that run upward, with defaults inside them', () => {
     for (const ask of Object.values(piece.asks)) {
       if (ask.is === 'choice') expect(ask.options.map((o) => o.id)).toContain(ask.default);
@@ -48,7 +68,8 @@ describe.each(pieces.map((piece) => [piece.label, piece] as const))('%s', (_, pi
         const [lo, hi] = 'min' in ask ? [ask.min, ask.max] : [ask.minMm, ask.maxMm];
         expect(lo).toBeLessThan(hi);
         const preset = (ask.is === 'length' ? ask.defaultMm : ask.is === 'percent' ? ask.default : lo) ?? lo;
-        expect(preset >= lo && preset <= hi).toBe(true);
+        const usual = (ask.is === 'length' ? ask.usualMm : lo) ?? lo;
+        for (const one of [preset, usual]) expect(one >= lo && one <= hi).toBe(true);
       }
     }
   });

@@ -9,6 +9,7 @@ import {
   phrasePlaces,
   type Sheet,
   saidBetween,
+  sheetOf,
   wordAt,
 } from '../sheet.js';
 
@@ -21,7 +22,7 @@ const REFUSALS = ['no', 'without', 'skip', 'lose', 'drop', 'remove', 'omit', 'mi
 export function readChoices(sheet: Sheet, piece: Piece, isNew: boolean): Record<string, Value | null> {
   const values: Record<string, Value | null> = {};
   for (const [id, ask] of Object.entries(piece.asks)) {
-    const chosen = ask.is === 'choice' ? readChoice(sheet, ask) : undefined;
+    const chosen = ask.is === 'choice' ? (readChoice(sheet, ask) ?? choiceInName(sheet, ask)) : undefined;
     if (chosen !== undefined) values[id] = chosen;
     if (ask.is !== 'length') continue;
     sheet.tokens.forEach((_, i) => {
@@ -51,6 +52,13 @@ function readChoice(sheet: Sheet, ask: Ask & { is: 'choice' }): Value | undefine
     }
   }
   return chosen;
+}
+
+/** An option that the name of the piece says, beside its default: `leg warmers`, a `bobble hat`. */
+function choiceInName(sheet: Sheet, ask: Ask & { is: 'choice' }): Value | undefined {
+  const tokens = sheet.tokens.filter((_, i) => sheet.uses[i] === 'piece');
+  const chosen = readChoice(sheetOf(sheet.text, tokens), ask);
+  return chosen?.is === 'choice' && chosen.id !== ask.default ? chosen : undefined;
 }
 
 const END_WORDS = ['end', 'ends', 'side', 'sides', 'edge', 'edges'];

@@ -31,6 +31,7 @@ export function claimCounted(sheet: Sheet, piece: Piece): void {
     const isOne = said(sheet, i).toLowerCase() === 'one' && piece.asks[field ?? '']?.is === 'length';
     const several =
       bare &&
+      piece.asks[field ?? '']?.is !== 'count' &&
       (NO_SIZE_WORDS.includes(next) ||
         isOne ||
         (field !== undefined && !listed.has(i) && isPluralOf(piece, field, next)));
@@ -78,7 +79,8 @@ const countedAs = (count: number | undefined): string => (count === 2 ? 'how man
 function claimMultiples(sheet: Sheet): void {
   for (const i of freeQuantities(sheet)) {
     const quantity = quantityAtIndex(sheet, i);
-    if (quantity?.unit === undefined && quantityAtIndex(sheet, i + 1) !== undefined)
+    const isSide = markAt(sheet, i - 1) === 'by';
+    if (!isSide && quantity?.unit === undefined && quantityAtIndex(sheet, i + 1) !== undefined)
       claim(sheet, countedAs(quantity?.lo), i);
   }
 }

@@ -2,7 +2,7 @@ import { type Piece, pieceById } from '../../../core/index.js';
 import type { Request, Value } from '../../request.js';
 import { bareAt, beginsClause, endsClause, sentenceAt, wordsWithin } from '../clauses.js';
 import type { Context } from '../context.js';
-import { type BareUnit, halved, typedValue } from '../lengths.js';
+import { type BareUnit, madeOf, typedValue } from '../lengths.js';
 import type { RequestReader } from '../requested.js';
 import {
   claim,
@@ -179,10 +179,10 @@ function sizeAt(sheet: Sheet, i: number, piece: Piece | undefined, bare: BareUni
     (at) => isFree(sheet, at) && piece !== undefined && sideOf(piece, wordAt(sheet, at) ?? '') !== undefined,
   );
   const side = piece && label !== undefined ? sideOf(piece, wordAt(sheet, label) ?? '') : undefined;
-  if (side?.id === NO_FIELD && !side.isRound) return [];
+  if (side?.id === NO_FIELD && side.made === undefined) return [];
   claim(sheet, 'size', i, ...(label === undefined ? [] : [label]));
   const typed = typedValue(quantity, bare, said(sheet, i));
-  const value: Value = side?.isRound ? halved(typed) : typed;
+  const value: Value = side?.made === undefined ? typed : madeOf(typed, side.made);
   return [{ ...(side?.id && { id: side.id }), value }];
 }
 

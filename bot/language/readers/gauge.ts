@@ -1,7 +1,7 @@
 import { mmPer, type Piece } from '../../../core/index.js';
 import type { GaugeAsk, Tension, Value } from '../../request.js';
 import { bareAt } from '../clauses.js';
-import { type BareUnit, halved, typedValue } from '../lengths.js';
+import { type BareUnit, madeOf, typedValue } from '../lengths.js';
 import {
   claim,
   freeQuantities,
@@ -168,7 +168,7 @@ function readFlatWidth(sheet: Sheet, counts: readonly CountAt[], bare: BareUnit,
     const isRound = labels.every((i) => ROUND_WORDS.includes(wordAt(sheet, i) ?? ''));
     claim(sheet, 'flat width', index, ...labels);
     const value = typedValue(quantity, bare, said(sheet, index), { minMm: 20, maxMm: 1000 });
-    return isRound ? halved(value) : value;
+    return isRound ? madeOf(value, 'around') : value;
   }
   return undefined;
 }

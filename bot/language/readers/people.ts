@@ -29,7 +29,8 @@ export type People = { told: Told | undefined; named: readonly Named[]; from: nu
 const ARTICLES = 'a an the my our your his her their this that one average'.split(' ');
 /** Said of a person, and of no published size. */
 const BUILDS = 'small large big tall little tiny slim petite young'.split(' ');
-const FOR = ['for', 'fit', 'fits', 'fitting', 'suit', 'suits', 'of', 'size', 'sized'];
+/** Before those a piece is for. */
+export const FOR = ['for', 'fit', 'fits', 'fitting', 'suit', 'suits', 'of', 'size', 'sized'];
 /** Between two persons: `a woman and a man`, `baby to adult`. */
 const JOINTS = ['and', 'or', 'to'];
 const REFUSALS = ['not', 'no', 'never', 'without', 'except'];
@@ -71,7 +72,7 @@ export function readPeople(sheet: Sheet, piece: Piece, { pieces, holes }: Contex
     if (isMeant && !isTime) {
       const isRefused = [from - 1, from - 2].some((k) => REFUSALS.includes(wordAt(sheet, k) ?? ''));
       claim(sheet, isRefused ? LEFT_OUT : PERSON, ...indexesBetween(i, to));
-      const isNoMeasure = (k: number) => (isFor && isNumber(sheet, k)) || BUILDS.includes(wordAt(sheet, k) ?? '');
+      const isNoMeasure = (k: number) => BUILDS.includes(wordAt(sheet, k) ?? '');
       claim(sheet, LEFT_OUT, ...indexesBetween(from, i - 1).filter(isNoMeasure));
       if (!isRefused) named.push(...persons);
     }

@@ -1,16 +1,51 @@
-import type { Piece } from '../../../core/index.js';
-import { claim, indexesBetween, phrasePlaces, type Sheet, wordAt } from '../sheet.js';
+import { mmPer, type Piece } from '../../../core/index.js';
+import { claim, indexesBetween, markAt, phraseAt, quantityAtIndex, type Sheet, wordAt } from '../sheet.js';
 
 /** Where a kind of piece is named. */
 export type Place = { piece: Piece; from: number; to: number };
 
+type Name = { piece: Piece; words: readonly string[]; isSizedOnly: boolean };
+
+const registries = new WeakMap<readonly Piece[], Map<string, Name[]>>();
+
+/** The names of pieces by their first word, gathered once for a registry. */
+function namesOf(pieces: readonly Piece[]): Map<string, Name[]> {
+  const known = registries.get(pieces);
+  if (known !== undefined) return known;
+  const names = new Map<string, Name[]>();
+  const add = (piece: Piece, name: string, isSizedOnly: boolean): void => {
+    const words = name.split(' ');
+    const [first = ''] = words;
+    names.set(first, [...(names.get(first) ?? []), { piece, words, isSizedOnly }]);
+  };
+  for (const piece of pieces) {
+    for (const name of piece.words) add(piece, name, false);
+    for (const name of piece.sizedWords ?? []) add(piece, name, true);
+  }
+  registries.set(pieces, names);
+  return names;
+}
+
 /** Every place where a piece is named, left to right, longer names before shorter ones at the same place. */
-export const piecePlaces = (sheet: Sheet, pieces: readonly Piece[]): Place[] =>
-  pieces
-    .flatMap((piece) =>
-      piece.words.flatMap((words) => phrasePlaces(sheet, words).map((place) => ({ piece, ...place }))),
-    )
-    .sort((a, b) => a.from - b.from || b.to - a.to);
+export function piecePlaces(sheet: Sheet, pieces: readonly Piece[]): Place[] {
+  const names = namesOf(pieces);
+  return sheet.tokens.flatMap((_, from) =>
+    (names.get(wordAt(sheet, from) ?? '') ?? [])
+      .map((name) => ({ ...name, from, to: from + name.words.length - 1 }))
+      .filter(
+        ({ words, isSizedOnly, to }) => phraseAt(sheet, from, words) && (!isSizedOnly || isSized(sheet, from, to)),
+      )
+      .map(({ piece, to }) => ({ piece, from, to }))
+      .sort((a, b) => b.to - a.to),
+  );
+}
+
+/** `ball 10 cm across`, `a 4 in ball`, `balls, 10 cm`. */
+const isSized = (sheet: Sheet, from: number, to: number): boolean =>
+  wordAt(sheet, to + 1) !== 'of' &&
+  [from - 1, to + 1, markAt(sheet, to + 1) === 'comma' ? to + 2 : to + 1].some((i) => isLength(sheet, i));
+
+const isLength = (sheet: Sheet, i: number): boolean => mmPer(quantityAtIndex(sheet, i)?.unit) !== undefined;
 
 /** The kind of piece that is named first. */
 export function readPiece(sheet: Sheet, pieces: readonly Piece[]): Piece | undefined {

@@ -3,7 +3,7 @@ import { claim, type Sheet, said, wordAt } from '../sheet.js';
 import { COUNT_NOUNS } from '../vocabulary.js';
 
 /** What a number before it counts. */
-const THINGS: readonly string[] = [...aspects.ring, ...aspects.closure, 'end', 'side', 'edge'];
+const THINGS: readonly string[] = [...aspects.ring, ...aspects.closure, 'end', 'side', 'edge', 'layer'];
 
 /** `another one`, `the blue one`: no number, unless it counts rows, rings or `one of them`, or stands before a size. */
 export function claimPronouns(sheet: Sheet): void {

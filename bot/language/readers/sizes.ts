@@ -1,6 +1,6 @@
 import type { Ask, Piece } from '../../../core/index.js';
 import type { Value } from '../../request.js';
-import { type BareUnit, type FieldRange, halved, typedValue } from '../lengths.js';
+import { type BareUnit, type FieldRange, MADE, madeOf, typedValue } from '../lengths.js';
 import {
   claim,
   freeQuantities,
@@ -14,8 +14,10 @@ import {
 } from '../sheet.js';
 import { between, boundAt, bounded } from './bounds.js';
 import { claimCounted, strangeNoun } from './counted.js';
+import { isRuledOut, preferring, type Side } from './fields.js';
 import { type Label, labelled } from './labels.js';
 import { areListed, claimSlips, listsIn } from './lists.js';
+import { isOfField, isWithin, type Lone, loneFields, neededFields, rangeOf } from './lone.js';
 import { isPlural } from './pieces.js';
 
 export type SizesRead = {
@@ -27,21 +29,20 @@ export type SizesRead = {
 };
 
 /** A size of a field, with where it and its word stand. */
-type Sized = { value: Value; index: number; label: number; from: number; to: number };
+type Sized = { value: Value; index: number; words: readonly number[]; from: number; to: number };
 
 /**
  * Sizes of a piece: each quantity by the word beside it, then what `11 by 6 3/4` or a lone number means.
- * @param isForPerson true where a person's sizes stand for what is not typed: a lone number is then for the first field
- * that can have it
- * @param varied what the sizes in hand differ in: a list without a word is of that
+ * @param choices what else was asked of the piece
  */
 export function readSizes(
   sheet: Sheet,
-  piece: Piece,
+  asked: Piece,
   bare: BareUnit,
-  isForPerson: boolean,
-  varied: readonly string[] = [],
+  choices: Readonly<Record<string, Value | null>>,
+  lone: Lone,
 ): SizesRead {
+  const piece = preferring(asked, choices);
   claimSlips(sheet, piece);
   claimCounted(sheet, piece);
   const strange = strangeNoun(sheet, piece);
@@ -49,38 +50,63 @@ export function readSizes(
   const put = (id: string, index: number, label?: Label): void => {
     const quantity = quantityAtIndex(sheet, index);
     const ask = piece.asks[id];
-    const at = label?.label ?? index;
-    claim(sheet, ask?.label ?? LEFT_OUT, index, at);
-    if (quantity === undefined || ask === undefined) return;
-    const places = [index, at, ...(boundAt(sheet, index, at)?.words ?? [])];
-    const typed = typedValue(quantity, bare, said(sheet, index), rangeOf(ask));
+    const [at = index, ...others] = label?.words ?? [];
+    const isNoCount = ask?.is === 'count' && quantity?.unit !== undefined;
+    const isLeftOut = ask === undefined || isNoCount || isRuledOut(piece, id, choices);
+    claim(sheet, isLeftOut ? LEFT_OUT : ask.label, index, at, ...others);
+    if (quantity === undefined || isLeftOut) return;
+    const places = [index, at, ...others, ...(boundAt(sheet, index, at)?.words ?? [])];
+    const typed = typedValue(quantity, bare, said(sheet, index), rangeAs(ask, label?.made));
+    const made = label === undefined ? acrossUnsaid(ask, typed) : label.made;
     const value: Value =
       ask.is === 'count'
         ? { is: 'count', count: quantity.lo, said: said(sheet, index) }
-        : bounded(sheet, label?.isRound ? halved(typed) : typed, ask, index, at);
-    sized[id] = [...(sized[id] ?? []), { value, index, label: at, from: Math.min(...places), to: Math.max(...places) }];
+        : bounded(sheet, made === undefined ? typed : madeOf(typed, made), ask, index, at);
+    const words = label?.words ?? [index];
+    sized[id] = [...(sized[id] ?? []), { value, index, words, from: Math.min(...places), to: Math.max(...places) }];
   };
-  const labels = labelled(sheet, piece);
-  for (const label of [...labels, ...sharing(sheet, piece, labels, isForPerson)].sort((a, b) => a.index - b.index))
+  const isOff = (index: number, { id, made }: Side): boolean => {
+    const [quantity, ask] = [quantityAtIndex(sheet, index), piece.asks[id]];
+    if (quantity === undefined || ask === undefined) return false;
+    if (ask.is === 'count') return quantity.unit !== undefined;
+    const range = rangeAs(ask, made);
+    return !isWithin(range, typedValue(quantity, bare, '', range));
+  };
+  const labels = labelled(sheet, piece, isOff);
+  for (const label of [...labels, ...sharing(sheet, piece, labels, lone.isForPerson)].sort((a, b) => a.index - b.index))
     put(label.id, label.index, label);
 
   // Beside a number that counts something unknown, only a typed length is surely a size.
   const rest = freeQuantities(sheet).filter(
     (i) => strange === undefined || quantityAtIndex(sheet, i)?.unit !== undefined,
   );
-  const fits = (id: string): boolean => isOfField(sheet, rest[0] ?? 0, piece.asks[id], bare);
-  const lone = rest.length === 1 ? loneFields(piece, sized) : piece.pair.filter((id) => !(id in sized));
-  const open = rest.length === 1 && isForPerson ? [...lone.filter(fits), ...lone] : lone;
+  const open =
+    rest.length === 1
+      ? loneFields(sheet, rest[0] ?? 0, piece, bare, sized, lone)
+      : piece.pair.filter((id) => !(id in sized));
   if (rest.length > open.length && rest.length > 1 && rest.every((i, k) => k === 0 || markAt(sheet, i - 1) === 'by')) {
     return { values: {}, tooMany: saidBetween(sheet, rest[0] ?? 0, rest.at(-1) ?? 0) };
   }
-  const several = plainList(sheet, piece, bare, rest, varied, loneFields(piece, sized));
+  const several = plainList(sheet, piece, bare, rest, [...lone.varied, ...neededFields(piece, sized)], lone.varied);
   if (several !== undefined) for (const index of rest) put(several, index);
   for (const index of several === undefined ? rest : []) {
     const id = opposed(sheet, index, sized) ?? open.shift();
     if (id !== undefined) put(id, index);
   }
   return settled(sheet, sized, strange);
+}
+
+/** A number without a word that is small for a girth is how far it is across: a `9 cm mug`. */
+const acrossUnsaid = (ask: Ask, typed: Value): Side['made'] =>
+  ask.is === 'length' && ask.acrossUnderMm && typed.is === 'length' && typed.mm < ask.acrossUnderMm
+    ? 'across'
+    : undefined;
+
+/** The range in which a field has its number typed: of what it is made of. */
+function rangeAs(ask: Ask, made: Side['made']): FieldRange {
+  const range = rangeOf(ask);
+  if (range === undefined || made !== 'across') return range;
+  return { minMm: range.minMm / MADE.across, maxMm: range.maxMm / MADE.across };
 }
 
 /** The field that a number bounds on its other side: `min 10, max 12`. */
@@ -106,30 +132,12 @@ function settled(sheet: Sheet, sized: Record<string, Sized[]>, strange: string |
     if (inOrder.length === 1 || window !== undefined) continue;
     const isOnly = rivals === undefined;
     const numbers = inOrder.map(({ index }) => index);
-    const beside = inOrder.map(({ label }) => label);
+    const beside = inOrder.flatMap(({ words: own }) => own);
     rivals ??= { id, values: inOrder.map(({ value }) => value), words, areListed: areListed(sheet, numbers, beside) };
     if (!isOnly) rivals = { ...rivals, areListed: false };
   }
   return Object.keys(values).length === 0 ? { values, strange } : { values, rivals };
 }
-
-/** What a lone number is for: the first size still needed, then the rest of the pair. */
-const loneFields = (piece: Piece, values: Record<string, unknown>): string[] => {
-  const needed = piece.needs.filter((group) => !group.some((id) => id in values)).flatMap(([id]) => id ?? []);
-  return [...new Set([...needed, ...piece.pair])].filter((id) => !(id in values));
-};
-
-function isOfField(sheet: Sheet, index: number, ask: Ask | undefined, bare: BareUnit): boolean {
-  const quantity = quantityAtIndex(sheet, index);
-  const range = ask && rangeOf(ask);
-  if (quantity === undefined || range === undefined) return false;
-  const value = typedValue(quantity, bare, '', range);
-  if (value.is === 'bare') return true;
-  if (value.is === 'window') return value.loMm >= range.minMm && value.hiMm <= range.maxMm;
-  return value.is === 'length' && value.mm >= range.minMm && value.mm <= range.maxMm;
-}
-
-const rangeOf = (ask: Ask): FieldRange => (ask.is === 'window' || ask.is === 'length' ? ask : undefined);
 
 /**
  * Numbers that share the word of one in their list: `7, 9 and 11 in wide`, `heads of 48, 52 and 56 cm`. Two share it
@@ -141,9 +149,10 @@ function sharing(sheet: Sheet, piece: Piece, labels: readonly Label[], isForPers
   return listsIn(sheet).flatMap((list) => {
     const [label, ...others] = labels.filter(({ index }) => list.includes(index));
     if (label === undefined || others.length > 0) return [];
-    const isBehind = label.index === list.at(-1) && label.label > label.index;
-    const isBefore = label.index === list[0] && label.label < label.index;
-    const isShared = list.length > 2 || (isBehind ? isMet : (wordAt(sheet, label.label) ?? '').endsWith('s'));
+    const [word = label.index] = label.words;
+    const isBehind = label.index === list.at(-1) && word > label.index;
+    const isBefore = label.index === list[0] && word < label.index;
+    const isShared = list.length > 2 || (isBehind ? isMet : (wordAt(sheet, word) ?? '').endsWith('s'));
     if (!(isBehind || isBefore) || !isShared) return [];
     return list.filter((index) => index !== label.index).map((index) => ({ ...label, index }));
   });
@@ -161,10 +170,9 @@ function plainList(
   piece: Piece,
   bare: BareUnit,
   rest: readonly number[],
+  [first = '', second = '']: readonly string[],
   varied: readonly string[],
-  open: readonly string[],
 ): string | undefined {
-  const [first = '', second = ''] = [...varied, ...open];
   const [list, ...others] = listsIn(sheet);
   if (
     list === undefined ||

@@ -31,7 +31,9 @@ export function claimStrangers(sheet: Sheet, { pieces, yarns, machines }: Contex
 }
 
 const isWordOf = (pieces: readonly Piece[], word: string): boolean =>
-  pieces.some(({ asks }) => Object.values(asks).some(({ words }) => words.includes(word)));
+  pieces.some(
+    ({ asks, goesOn }) => goesOn?.includes(word) || Object.values(asks).some(({ words }) => words.includes(word)),
+  );
 
 /** `and a 60 in poncho`. */
 const isSizedBefore = (sheet: Sheet, i: number): boolean =>

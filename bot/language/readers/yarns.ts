@@ -73,7 +73,15 @@ function widened(sheet: Sheet, { from, to }: Run, own: ReadonlySet<string>): Run
 
 const isYarnWord = (sheet: Sheet, i: number, own: ReadonlySet<string>): boolean => {
   const word = wordAt(sheet, i) ?? '';
-  return isFree(sheet, i) && [COLOURS, FIBRES, YARN_WEIGHTS, own].some((words) => words.has(word));
+  return (
+    isFree(sheet, i) && !isThickness(sheet, i) && [COLOURS, FIBRES, YARN_WEIGHTS, own].some((words) => words.has(word))
+  );
+};
+
+/** `4 cm thick` is of no yarn. */
+const isThickness = (sheet: Sheet, i: number): boolean => {
+  const before = sheet.tokens[i - 1];
+  return wordAt(sheet, i) === 'thick' && before?.is === 'quantity' && before.quantity.unit !== undefined;
 };
 
 const isUnknown = (sheet: Sheet, i: number): boolean => {

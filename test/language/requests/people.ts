@@ -71,7 +71,7 @@ const BESIDE_SIZES: Rows = [
   ['hat for a 2 year old in 2 weeks', 'plan hat head=477.15'],
   ['3 hats for 2 year olds', 'plan hat head=477.15 x3'],
   ['2 toddler hats', 'plan hat head=477.15 x2'],
-  ['hats for 3 women', 'plan hat head=561.1'],
+  ['hats for 3 women', 'plan hat head=561.1 x3'],
   ['hat for a woman and a pouch 11 in wide', 'plan hat head=561.1; plan pouch width=279.4'],
   ['a woman', 'change head=561.1', HEAD_ASKED],
   ['two years', 'change head=477.15', HEAD_ASKED],

@@ -1,16 +1,9 @@
 import type { Context } from '../../../bot/language/context.js';
-import { type Piece, pieces } from '../../../core/index.js';
+import { pieces } from '../../../core/index.js';
 import { asking, NOVEMBER, POUCH, type Rows, type Themes, TUBE } from './row.js';
 
-/** Every kind as if it were knitted two at a time. */
-const TWINS: Partial<Context> = { pieces: pieces.map((piece) => ({ ...piece, layouts: twice(piece) })) };
-
-function twice({ layouts }: Piece): Piece['layouts'] {
-  return (...given) => {
-    const found = layouts(...given);
-    return found.ok ? { ...found, value: found.value.map((layout) => ({ ...layout, parts: 2 })) } : found;
-  };
-}
+/** Every kind as if it were a pair by itself. */
+const TWINS: Partial<Context> = { pieces: pieces.map((piece) => ({ ...piece, isPair: true })) };
 
 const A_ZIP = 'I have a 9 inch zipper, what width should I knit?';
 
