@@ -1,4 +1,4 @@
-import { notionsFor, type Plan, type Printing, printed } from '../../core/index.js';
+import { notionsFor, type Plan, type Printing, pieceById, printed } from '../../core/index.js';
 import type { Card } from './card.js';
 import { joined } from './names.js';
 
@@ -6,11 +6,19 @@ import { joined } from './names.js';
 const notionsText = ({ notions, pieces }: Plan, printing: Printing): string =>
   joined(notionsFor(notions, pieces).map(({ say }) => printed(say, printing)));
 
-const forAll = ({ pieces }: Plan): string => (pieces === 1 ? '' : `, for ${pieces === 2 ? 'both' : `all ${pieces}`}`);
+/** What is counted, where one piece is a pair. */
+export const ofPairs = ({ piece }: Plan): string => (pieceById(piece)?.isPair ? ' pairs' : '');
+
+const forAll = (plan: Plan): string => {
+  const { pieces } = plan;
+  return pieces === 1 ? '' : `, for ${pieces === 2 ? 'both' : `all ${pieces}`}${ofPairs(plan)}`;
+};
 
 /** How many an answer is for: `one pouch`, `12 of them`. */
-export const howMany = ({ pieces, label }: Plan): string =>
-  pieces === 1 ? `one ${label.toLowerCase()}` : `${pieces} of them`;
+export const howMany = (plan: Plan): string => {
+  const { pieces, label } = plan;
+  return pieces === 1 ? `one ${label.toLowerCase()}` : `${pieces}${ofPairs(plan)} of them`;
+};
 
 /** The notions first, for a maker who asked for them. */
 export const notionsLead = (plan: Plan, printing: Printing): string =>

@@ -1,7 +1,9 @@
 import {
+  MM_PER,
   type Plan,
   type Printing,
   percentOf,
+  pieceById,
   printed,
   printedChance,
   printedLength,
@@ -16,7 +18,7 @@ import type { ReplyOf } from '../reply.js';
 import type { Due, PlanAsk, Value } from '../request.js';
 import { type Card, plainCard } from './card.js';
 import { capital, changedLine, counted, gaugeName, joined } from './names.js';
-import { atHandLine, howMany, notionsFact, notionsLead } from './notions.js';
+import { atHandLine, howMany, notionsFact, notionsLead, ofPairs } from './notions.js';
 
 /** From here on a chance needs no remedy beside it. */
 const LIKELY = 0.6;
@@ -76,11 +78,22 @@ const yarnLead = (plan: Plan, { units }: Printing): string | undefined =>
 /** What leads in place of the rows. */
 const LEADS = { yarn: yarnLead, notions: notionsLead };
 
-/** A follow-up that makes it a little larger, in the maker's unit. */
-function resize(plan: Plan, { units }: Printing): string[] {
-  const mm = plan.landing.expectedMm * 1.1;
-  return [`make it ${units === 'cm' ? Math.round(mm / 10) : Math.round(mm / 25.4)} ${units}`];
+/**
+ * A follow-up that makes the size of its rows a little larger, or smaller where it can be no larger, in the maker's unit.
+ * None where that size is not asked for by its own name: the girth of a hat comes from the head.
+ */
+function resize({ piece, sizes, landing }: Plan, { units }: Printing): string[] {
+  const ask = pieceById(piece)?.asks[landing.dimension];
+  const solved = sizes.find(({ id }) => id === landing.dimension);
+  if (solved === undefined || (ask?.is !== 'window' && ask?.is !== 'length')) return [];
+  const per = MM_PER[units];
+  const fitting = [1.1, 0.9]
+    .map((times) => Math.round((landing.expectedMm * times) / per))
+    .filter((n) => isIn(ask, n * per));
+  return fitting.slice(0, 1).map((n) => `make it ${n} ${units} ${solved.adjective.split(' ')[0]}`);
 }
+
+const isIn = ({ minMm, maxMm }: { minMm: number; maxMm: number }, mm: number): boolean => mm >= minMm && mm <= maxMm;
 
 export function sizeLine(plan: Plan, printing: Printing): string {
   const known = plan.sizes.flatMap((size) =>
@@ -147,13 +160,15 @@ function better({ checkpoint, checkpointAtRest, landing }: Plan) {
   return [{ label: 'Better', text: `${list.join('; ')}.${usual}` }];
 }
 
-function yarnFact({ yarn, pieces }: Plan, { units }: Printing) {
+function yarnFact(plan: Plan, { units }: Printing) {
+  const { yarn, pieces } = plan;
   if (yarn === undefined) return [];
+  const pairs = ofPairs(plan);
   const about = `about ${printedYarn(yarn.lengthM, units)}, and ${printedYarn(yarn.wasteM, units)} of waste yarn`;
   const all =
     pieces === 1
       ? ''
-      : ` each; for ${pieces === 2 ? 'both' : `all ${pieces}`} about ${printedYarn(yarn.lengthM * pieces, units)}`;
+      : ` each${pairs === '' ? '' : ' pair'}; for ${pieces === 2 ? 'both' : `all ${pieces}`}${pairs} about ${printedYarn(yarn.lengthM * pieces, units)}`;
   return [{ label: 'Yarn', text: `${about}${all}. Worked out from gauge alone, give or take ${percentOf(yarn.cv)}.` }];
 }
 

@@ -4,6 +4,7 @@ import {
   type Measurement,
   type Plan,
   type PlannedSize,
+  pieceById,
   readingCount,
   say,
 } from '../../core/index.js';
@@ -81,10 +82,15 @@ function sizesOf({ sizes }: FinishRequest, plan: Plan, at: At): Came[] {
   const inOrder = [...solved, ...plan.sizes.filter(({ id }) => id !== plan.landing.dimension)];
   const free = inOrder.filter(({ id }) => !sizes.some((one) => one.id === id));
   return sizes.flatMap(({ id, value }) => {
-    const size = id === undefined ? free.shift() : inOrder.find((one) => one.id === id);
+    const size = id === undefined ? free.shift() : inOrder.find((one) => one.id === id || isSideOf(plan, id, one));
     return size === undefined ? [] : [{ size, value: inUnits(value, at.maker.units) }];
   });
 }
+
+/** A size that goes by a word of an ask for what the piece goes on: `33 round` is the hat's girth, not the head's. */
+const isSideOf = (plan: Plan, id: string, { adjective }: PlannedSize): boolean =>
+  plan.sizes.every((size) => size.id !== id) &&
+  pieceById(plan.piece)?.asks[id]?.words.includes(adjective.split(' ')[0] ?? '') === true;
 
 function measurementOf(
   { work, piece, profile }: WorkMeant,

@@ -1,4 +1,5 @@
-import { type Piece, type Problem, pieceById, pieces, say, type Words } from '../../core/index.js';
+import { MM_PER, type Piece, type Problem, pieceById, pieces, say, type Words } from '../../core/index.js';
+import { read } from '../language/read.js';
 import type { Offered } from '../reply.js';
 import type { PlanAsk, Request } from '../request.js';
 import type { At, DeskAnswer } from './desk.js';
@@ -56,19 +57,36 @@ export function sizeQuestion(
     return piece?.asks[id]?.is === 'count' ? `the number of ${field}` : `the ${field}`;
   });
   const or = others.length === 0 ? say`` : say` You can tell me ${others.join(' or ')} instead.`;
+  const why = first?.is === 'length' ? 'It is made to fit that.' : 'That sets the rows; nothing else can.';
   // What can be given as a count of needles lies across them.
   const across = ids.some((id) => piece?.asks[id]?.is === 'count');
   return asked(at, request, ids, {
     asks: say`${first?.question ?? `What ${first?.label.toLowerCase() ?? 'size'} should it have?`}`,
-    because: say`${across ? 'That sets the needles; rows cannot change it.' : 'That sets the rows; nothing else can.'}${or}`,
+    because: say`${across ? 'That sets the needles; rows cannot change it.' : why}${or}`,
     examples: [...sizeExamples(piece, ids, at), 'never mind'],
   });
 }
 
-function sizeExamples(piece: Piece | undefined, ids: readonly string[], at: At): string[] {
-  const ask = piece?.asks[ids[0] ?? ''];
-  if (ask?.is !== 'window' && ask?.is !== 'length') return ['12'];
-  return at.maker.units === 'cm' ? ['28 cm', '27 to 28 cm'] : ['11 in', '10 1/2 to 11 in'];
+/** Two sizes in the range of the first ask, one with room; for a measure of the body a person. */
+function sizeExamples(piece: Piece | undefined, ids: readonly string[], { maker }: At): string[] {
+  const [id = ''] = ids;
+  const ask = piece?.asks[id];
+  if (piece === undefined || (ask?.is !== 'window' && ask?.is !== 'length')) return ['12'];
+  const units = maker.units ?? 'in';
+  const mm = exampleMm(piece, id) ?? Math.sqrt(ask.minMm * ask.maxMm);
+  const whole = Math.max(1, Math.round(mm / MM_PER[units]));
+  const size = `${whole} ${units}`;
+  if (ask.is === 'length') return ask.body === undefined ? [size] : [size, 'a woman'];
+  const room = Math.round(whole / 20);
+  const least = units === 'cm' || room > 0 ? `${whole - Math.max(1, room)}` : whole === 1 ? '1/2' : `${whole - 1} 1/2`;
+  return [size, `${least} to ${size}`];
+}
+
+/** What the example of a kind says for an ask, which is a size that makers want. */
+function exampleMm({ example }: Piece, id: string): number | undefined {
+  const [meaning] = read(example, { pieces, units: undefined, machines: [], yarns: [], holes: [] }).meanings;
+  const value = meaning?.kind === 'plan' ? meaning.ask.values[id] : undefined;
+  return value?.is === 'length' ? value.mm : undefined;
 }
 
 /** What to measure, in the yarn that was named when it has no gauge yet. */
