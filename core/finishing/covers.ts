@@ -11,7 +11,7 @@ import {
   shutTail,
 } from './joining.js';
 import { bodySteps, endSteps, repeated, startSteps } from './knitting.js';
-import { PANEL_NEEDLES, panelGraftSteps, panelSeamStep, TO_AND_FRO } from './panel-seam.js';
+import { panelGraftSteps, panelSeamStep, panelSteps } from './panel-seam.js';
 import { mattressTailMm } from './tails.js';
 
 type Laid = Omit<Made<never>, 'asked'>;
@@ -56,12 +56,7 @@ function flatRings(made: Laid, edgeMm: number): Step[] {
   };
   const lower = say`the lower edge shut, folded flat with the graft at one side, with ${tail(mattressTailMm(edgeMm))} of yarn`;
   const odd = rowsInPiece % 2 === 1 ? say` Ease the odd bar in at the graft.` : say``;
-  const one = [
-    ...startSteps(made, graftTail(made), { beside: PANEL_NEEDLES }),
-    ...bodySteps(made, TO_AND_FRO),
-    ...endSteps(made, looseTail),
-    ...panelGraftSteps(made),
-  ];
+  const one = [...panelSteps(made, graftTail(made), looseTail), ...panelGraftSteps(made)];
   return [
     ...(seams === 0 ? [] : [{ id: 'each', driver: 'check' as const, count: 1, say: each }]),
     ...repeated(one, layout.parts),

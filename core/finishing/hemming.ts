@@ -4,10 +4,10 @@ import { graftTail } from './joining.js';
 import { type Tail, WASTE_ROWS } from './knitting.js';
 
 /** The tail that sews live loops down: a loop sewn down takes what grafting it takes. */
-export function hemTail(made: Pick<Made<never>, 'needles' | 'rows' | 'loopMm'>): Tail {
+export function hemTail(made: Pick<Made<never>, 'needles' | 'rows' | 'loopMm'>, sewn = say`hem`): Tail {
   const grafted = graftTail(made);
   if (grafted.lengthMm === undefined) return grafted;
-  return { ...grafted, say: say`a tail of ${tail(grafted.lengthMm)} to sew the hem with` };
+  return { ...grafted, say: say`a tail of ${tail(grafted.lengthMm)} to sew the ${sewn} with` };
 }
 
 /** The live loops of the first row folded in and sewn down, one by one; their waste comes out. */

@@ -1,7 +1,7 @@
 import type { Made, Step } from '../piece.js';
 import type { Measure } from '../sizing/rows.js';
 import { count, say, type Words } from '../words.js';
-import { WASTE_ROWS } from './knitting.js';
+import { bodySteps, endSteps, startSteps, type Tail, WASTE_ROWS } from './knitting.js';
 
 export { NEEDLES_FREE } from '../sizing/panels.js';
 
@@ -17,6 +17,17 @@ export const PANEL_NEEDLES: Words = say` Mark the first and the last of them, le
 
 /** A panel is cranked to and fro, its edges weighted. */
 export const TO_AND_FRO = { crank: say` to and fro, weights on both edges`, stop: say``, end: say`` };
+
+/** A panel knitted to and fro between its strips of waste yarn. */
+export const panelSteps = (
+  made: Parameters<typeof bodySteps>[0] & Parameters<typeof endSteps>[0],
+  start: Tail,
+  end: Tail,
+): Step[] => [
+  ...startSteps(made, start, { beside: PANEL_NEEDLES }),
+  ...bodySteps(made, TO_AND_FRO),
+  ...endSteps(made, end),
+];
 
 /** A panel grafted end to end into a ring: a pair a needle. Grafting makes one more row. */
 export function panelGraftSteps({ needles, rows }: Pick<Made<never>, 'needles' | 'rows'>, round = say``): Step[] {

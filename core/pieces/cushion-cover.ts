@@ -8,6 +8,7 @@ import { rectangle } from '../finishing/outline.js';
 import { type Asked, type Fabric, type Layout, type Made, piece, type Step } from '../piece.js';
 import { done, type Offer, type Outcome, type Problem, refused } from '../problems.js';
 import { isNear, KEEPS, lays, ringed, type Sides } from '../sizing/covers.js';
+import { madeSizeMm } from '../sizing/made-size.js';
 import { middleMm, panelRefused } from '../sizing/panels.js';
 import { dimensionMm, type Window } from '../sizing/rows.js';
 import { length, say, type Words } from '../words.js';
@@ -152,19 +153,13 @@ function unfit({ opening }: CoverAsked, sides: Sides, fabric: Fabric, stitchMm: 
   return panelRefused({ field, ...way, stitchMm }, way.most, offers);
 }
 
-const sizeMm = ({ layout, rows, rowMm, needles = 0, stitchMm = 0 }: CoverMade, id: 'width' | 'height'): number => {
-  const dimension = layout.dimensions.find((d) => d.id === id);
-  if (dimension === undefined) return 0;
-  return dimension.axis === 'rows' ? dimensionMm(dimension, rows, rowMm) : dimensionMm(dimension, needles, stitchMm);
-};
-
 /** Rows lie along the opening of a folded ring, and stand on that of an upright tube. */
 function opensOf({ layout }: CoverMade): 'width' | 'height' {
   const isRows = layout.dimensions[0]?.id === 'width';
   return isRows === (layout.id !== 'upright') ? 'width' : 'height';
 }
 
-const edgeOf = (made: CoverMade): number => sizeMm(made, opensOf(made));
+const edgeOf = (made: CoverMade): number => madeSizeMm(made, opensOf(made));
 
 /** The closure asked for, else the longest stock length that the opening takes; none with buttons. */
 const closureOf = (made: CoverMade): number | undefined =>
@@ -214,7 +209,7 @@ export const cushionCover = piece({
   notions: (made) => {
     const { asked } = made;
     const closureMm = closureOf(made);
-    const wideMm = asked.width ?? sizeMm(made, 'width');
+    const wideMm = asked.width ?? madeSizeMm(made, 'width');
     return [
       {
         id: 'form',
@@ -231,7 +226,7 @@ export const cushionCover = piece({
     ...tidySteps(ENDS * made.layout.parts + CLOSURE_ENDS, opensOf(made), made.layout.form === 'round'),
   ],
   outline: (made) => {
-    const [wideMm, tallMm] = [sizeMm(made, 'width'), sizeMm(made, 'height')];
+    const [wideMm, tallMm] = [madeSizeMm(made, 'width'), madeSizeMm(made, 'height')];
     const isUpright = made.layout.id === 'upright';
     const [shut, side] = isUpright ? (['graft', 'fold'] as const) : (['seam', 'graft'] as const);
     return opensOf(made) === 'width'

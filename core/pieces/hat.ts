@@ -1,8 +1,9 @@
 import { aspects } from '../aspects.js';
 import { elasticMm, elasticNotion, elasticStep } from '../finishing/elastic.js';
 import { gatherFoldStep, gatherSteps, gatherTail } from '../finishing/gathering.js';
+import { hemTail } from '../finishing/hemming.js';
 import { graftTail, looseTail, ringGraftSteps } from '../finishing/joining.js';
-import { bodySteps, endSteps, startSteps, type Tail, tidySteps, WASTE_ROWS } from '../finishing/knitting.js';
+import { bodySteps, endSteps, startSteps, tidySteps, WASTE_ROWS } from '../finishing/knitting.js';
 import { rectangle } from '../finishing/outline.js';
 import { pompomStep } from '../finishing/pompom.js';
 import { type Asked, type Dimension, type Fabric, type Layout, type Made, piece, type Step } from '../piece.js';
@@ -19,7 +20,7 @@ import {
   girthFitting,
   TOP_ASK,
 } from '../sizing/headwear.js';
-import { count, length, range, say, tail, type Words } from '../words.js';
+import { count, length, range, say, type Words } from '../words.js';
 
 /** Ends left to weave in: of the crown and of the brim. Common practice. */
 const ENDS = 2;
@@ -119,19 +120,12 @@ function brimSteps({ asked, needles }: HatMade): Step[] {
 function uprightSteps(made: HatMade): Step[] {
   const { needles, stitchMm, asked } = made;
   return [
-    ...startSteps(made, asked.brim === 0 ? looseTail : hemTail(made)),
+    ...startSteps(made, asked.brim === 0 ? looseTail : hemTail(made, say`brim down`)),
     ...bodySteps(made),
     ...endSteps(made, gatherTail(needles && stitchMm && needles * stitchMm)),
     ...gatherSteps(made, say`the last row`),
     ...brimSteps(made),
   ];
-}
-
-/** Sewing a loop down takes what grafting it takes. */
-function hemTail(made: HatMade): Tail {
-  const grafted = graftTail(made);
-  if (grafted.lengthMm === undefined) return grafted;
-  return { ...grafted, say: say`a tail of ${tail(grafted.lengthMm)} to sew the brim down with` };
 }
 
 function sidewaysSteps(made: HatMade): Step[] {

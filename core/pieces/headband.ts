@@ -2,7 +2,7 @@ import { aspects } from '../aspects.js';
 import { graftTail, looseTail, ringGraftSteps, seamTail } from '../finishing/joining.js';
 import { bodySteps, endSteps, startSteps, tidySteps } from '../finishing/knitting.js';
 import { rectangle } from '../finishing/outline.js';
-import { PANEL_NEEDLES, panelGraftSteps, panelSeamStep, SEAM_STITCHES, TO_AND_FRO } from '../finishing/panel-seam.js';
+import { panelGraftSteps, panelSeamStep, panelSteps, SEAM_STITCHES } from '../finishing/panel-seam.js';
 import { type Asked, type Dimension, type Fabric, type Layout, type Made, piece, type Step } from '../piece.js';
 import { done, type Outcome, refused } from '../problems.js';
 import { EASE_PERCENT, easeWords, HEAD_ASK, mayBeChild, ringOnHead } from '../sizing/heads.js';
@@ -142,10 +142,8 @@ const alongStep = ({ rowsInPiece }: BandMade): Step => ({
 });
 
 /** A panel laid in a ring and folded once along, its edges sewn together all round. */
-const panelSteps = (made: BandMade): Step[] => [
-  ...startSteps(made, graftTail(made), { beside: PANEL_NEEDLES }),
-  ...bodySteps(made, TO_AND_FRO),
-  ...endSteps(made, seamTail(girthOf(made))),
+const foldedSteps = (made: BandMade): Step[] => [
+  ...panelSteps(made, graftTail(made), seamTail(girthOf(made))),
   ...panelGraftSteps(made),
   panelSeamStep(made.rowsInPiece, say`the ring folded once along, right side out`),
   ...tidySteps(ENDS, 'girth'),
@@ -189,7 +187,7 @@ export const headband = piece({
   layouts,
   assumes,
   notions: () => [],
-  steps: (made) => (layIn(made) === 'panel' ? panelSteps(made) : tubeSteps(made)),
+  steps: (made) => (layIn(made) === 'panel' ? foldedSteps(made) : tubeSteps(made)),
   traits: (made) => (mayBeChild(made.asked.head ?? girthOf(made)) ? ['worn_on_head'] : []),
   outline: (made) =>
     rectangle(girthOf(made) / 2, heightOf(made), {

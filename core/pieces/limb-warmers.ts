@@ -3,20 +3,14 @@ import { elasticMm, elasticNotion, elasticStep } from '../finishing/elastic.js';
 import { castOffSteps, graftTail, looseTail, seamTail } from '../finishing/joining.js';
 import { bodySteps, endSteps, repeated, startSteps, tidySteps } from '../finishing/knitting.js';
 import { rectangle } from '../finishing/outline.js';
-import {
-  PANEL_NEEDLES,
-  panelGraftSteps,
-  panelSeamStep,
-  RING,
-  SEAMED,
-  TO_AND_FRO,
-  WHOLE,
-} from '../finishing/panel-seam.js';
+import { panelGraftSteps, panelSeamStep, panelSteps, SEAMED, WHOLE } from '../finishing/panel-seam.js';
 import { type Asked, type Fabric, type Layout, type Made, piece, type Step } from '../piece.js';
 import { done, type Offer, type Outcome, type Problem, refused } from '../problems.js';
+import { madeSizeMm } from '../sizing/made-size.js';
 import { needlesFor } from '../sizing/needles.js';
 import { isReached, isWithin, mostNeedles, panelRefused } from '../sizing/panels.js';
 import { dimensionMm, type Window } from '../sizing/rows.js';
+import { seamedWay, sidewaysWay, tubeWay } from '../sizing/sleeves.js';
 import { count, length, say, type Words } from '../words.js';
 
 /** Half an adult thumb's girth of about 70 mm, and 10 mm. From memory. */
@@ -147,35 +141,18 @@ function layouts(asked: LimbAsked, { needles, stitchMm: { round, flat } }: Fabri
   const upright = needlesFor(girth, SEAMED, flat);
   const sideways = needlesFor(fit.value.length, WHOLE, flat);
   const tubeMm = needles === undefined || round === undefined ? undefined : needles * round;
-  const rowsAlong = { ...LENGTH, axis: 'rows', ...WHOLE, window: fit.value.length } as const;
-  const across = { ...GIRTH, axis: 'needles', window: girth } as const;
-  const ways: Layout[] = [];
-  if (tubeMm !== undefined && isWithin(tubeMm, girth))
-    ways.push({ id: 'tube', form: 'round', parts: PARTS, dimensions: [rowsAlong, { ...across, ...WHOLE }] });
-  if (upright <= most && isReached(dimensionMm(SEAMED, upright, flat), girth))
-    ways.push({
-      id: 'panel',
-      form: 'flat',
-      parts: PARTS,
-      needles: upright,
-      because:
-        tubeMm === undefined
-          ? undefined
-          : say`a flat panel sewn up, since a tube of all your needles is ${length(tubeMm)} round`,
-      dimensions: [rowsAlong, { ...across, ...SEAMED }],
-    });
-  if (sideways <= most && isReached(sideways * flat, fit.value.length))
-    ways.push({
-      id: 'sideways',
-      form: 'flat',
-      parts: PARTS,
-      needles: sideways,
-      because: say`laid sideways, its rows round the limb, since neither a tube nor a panel of your needles has its girth`,
-      dimensions: [
-        { ...GIRTH, axis: 'rows', ...RING, window: girth },
-        { ...LENGTH, axis: 'needles', ...WHOLE, window: fit.value.length },
-      ],
-    });
+  const sleeve = { parts: PARTS, girth: { ...GIRTH, window: girth }, along: { ...LENGTH, window: fit.value.length } };
+  const whyPanel = tubeMm && say`a flat panel sewn up, since a tube of all your needles is ${length(tubeMm)} round`;
+  const whySideways = say`laid sideways, its rows round the limb, since neither a tube nor a panel of your needles has its girth`;
+  const ways: Layout[] = [
+    ...(tubeMm !== undefined && isWithin(tubeMm, girth) ? [tubeWay(sleeve)] : []),
+    ...(upright <= most && isReached(dimensionMm(SEAMED, upright, flat), girth)
+      ? [seamedWay(sleeve, upright, whyPanel || undefined)]
+      : []),
+    ...(sideways <= most && isReached(sideways * flat, fit.value.length)
+      ? [sidewaysWay(sleeve, sideways, whySideways)]
+      : []),
+  ];
   return ways.length > 0 ? done(ways) : refused(unfit(asked, girth, upright, most, flat));
 }
 
@@ -199,11 +176,6 @@ function thumbOf({ asked, layout, rows, rowMm }: LimbMade): { rows: number; from
 const elasticOf = (asked: LimbAsked): number | undefined =>
   isLeg(asked) && asked.ankle !== undefined ? elasticMm(asked.ankle) : undefined;
 
-const girthOf = ({ layout, needles = 0, stitchMm = 0, rowsInPiece, rowMm }: LimbMade): number => {
-  if (layout.id === 'sideways') return rowsInPiece * rowMm;
-  return dimensionMm(layout.id === 'tube' ? WHOLE : SEAMED, needles, stitchMm);
-};
-
 const openRows = (from: number, rows: number): Words => say`rows ${from + 1} to ${from + rows}`;
 
 function oneOf(made: LimbMade): Step[] {
@@ -217,17 +189,13 @@ function oneOf(made: LimbMade): Step[] {
     const knitted = [...startSteps(made, looseTail), ...bodySteps(made, manner), ...endSteps(made, looseTail)];
     return [...knitted, ...castOffSteps(needles), ...ends];
   }
-  const start = (left: typeof looseTail) => [
-    ...startSteps(made, left, { beside: PANEL_NEEDLES }),
-    ...bodySteps(made, TO_AND_FRO),
-  ];
   if (layout.id === 'sideways')
-    return [...start(graftTail(made)), ...endSteps(made, looseTail), ...panelGraftSteps(made), ...ends];
+    return [...panelSteps(made, graftTail(made), looseTail), ...panelGraftSteps(made), ...ends];
   const open =
     thumb.rows > 0
       ? say` Leave ${openRows(thumb.from, thumb.rows)} open for the thumb, and sew two stitches across each end of the opening.`
       : say``;
-  const knitted = [...start(looseTail), ...endSteps(made, seamTail(rows * rowMm)), ...castOffSteps(needles)];
+  const knitted = [...panelSteps(made, looseTail, seamTail(rows * rowMm)), ...castOffSteps(needles)];
   return [...knitted, panelSeamStep(rows - thumb.rows, say`the side edges from either end`, open), ...ends];
 }
 
@@ -270,9 +238,13 @@ export const limbWarmers = piece({
   steps: (made) => repeated(oneOf(made), PARTS),
   outline: (made) => {
     const sideways = made.layout.id === 'sideways';
-    const lengthMm = sideways ? (made.needles ?? 0) * (made.stitchMm ?? 0) : made.rows * made.rowMm;
     const right = made.layout.id === 'tube' ? 'fold' : sideways ? 'graft' : 'seam';
-    return rectangle(girthOf(made) / 2, lengthMm, { bottom: 'edge', right, top: 'edge', left: 'fold' });
+    return rectangle(madeSizeMm(made, GIRTH.id) / 2, madeSizeMm(made, LENGTH.id), {
+      bottom: 'edge',
+      right,
+      top: 'edge',
+      left: 'fold',
+    });
   },
   traits: () => [],
 });

@@ -4,20 +4,14 @@ import { gatherSteps, gatherTail } from '../finishing/gathering.js';
 import { castOffSteps, graftTail, looseTail, seamTail } from '../finishing/joining.js';
 import { bodySteps, endSteps, startSteps, type Tail, tidySteps } from '../finishing/knitting.js';
 import { rectangle } from '../finishing/outline.js';
-import {
-  PANEL_NEEDLES,
-  panelGraftSteps,
-  panelSeamStep,
-  RING,
-  SEAMED,
-  TO_AND_FRO,
-  WHOLE,
-} from '../finishing/panel-seam.js';
+import { panelGraftSteps, panelSeamStep, panelSteps, RING, SEAMED, WHOLE } from '../finishing/panel-seam.js';
 import { type Asked, type Fabric, type Layout, type Made, piece, type Step } from '../piece.js';
 import { done, type Offer, type Outcome, type Problem, refused } from '../problems.js';
+import { madeSizeMm } from '../sizing/made-size.js';
 import { needlesFor } from '../sizing/needles.js';
 import { isReached, isWithin, middleMm, mostNeedles, panelRefused } from '../sizing/panels.js';
 import { dimensionMm, type Window } from '../sizing/rows.js';
+import { seamedWay, sidewaysWay, tubeWay } from '../sizing/sleeves.js';
 import { count, length, say } from '../words.js';
 
 /** No mug or jar is as little round as this, and few are as far across. From memory. */
@@ -138,46 +132,34 @@ function layouts(asked: SleeveAsked, fabric: Fabric): Outcome<readonly Layout[]>
   const fit = fitted(asked);
   if (!fit.ok) return fit;
   const { needles } = fabric;
-  const { flat, round = flat } = fabric.stitchMm;
-  if (flat === undefined || round === undefined)
+  const { flat, round: tube = flat } = fabric.stitchMm;
+  if (flat === undefined || tube === undefined)
     return refused({ code: 'no_stitch_gauge', field: { id: HEIGHT.id, label: HEIGHT.label } });
   const { girth, height } = fit.value;
   const hasBase = asked.base === 'gathered';
   const most = mostNeedles(needles);
   const sideways = needlesFor(height, WHOLE, flat);
   const upright = needlesFor(girth, SEAMED, flat);
-  const rowsUp = { ...HEIGHT, axis: 'rows', ...WHOLE, fixedMm: hasBase ? -baseMm(girth) : 0, window: height } as const;
-  const across = { ...GIRTH, axis: 'needles', window: girth } as const;
-  const ways: Layout[] = [];
-  if (!hasBase && sideways <= most && isReached(sideways * flat, height))
-    ways.push({
-      id: 'ring',
-      form: 'flat',
-      parts: 1,
-      needles: sideways,
-      because: say`laid sideways: its rows make any girth, and it has no long seam`,
-      dimensions: [
-        { ...GIRTH, axis: 'rows', ...(asked.handle > 0 ? WHOLE : RING), fixedMm: asked.handle, window: girth },
-        { ...HEIGHT, axis: 'needles', ...WHOLE, window: height },
-      ],
-    });
-  if (asked.handle === 0 && needles !== undefined && isWithin(needles * round, girth))
-    ways.push({
-      id: 'tube',
-      form: 'round',
-      parts: 1,
-      because: say`a tube: your needles make its girth, without a seam`,
-      dimensions: [rowsUp, { ...across, ...WHOLE }],
-    });
-  if (upright <= most && isWithin(dimensionMm(SEAMED, upright, flat), girth))
-    ways.push({
-      id: 'upright',
-      form: 'flat',
-      parts: 1,
-      needles: upright,
-      because: say`an upright panel, seamed up one side`,
-      dimensions: [rowsUp, { ...across, ...SEAMED }],
-    });
+  const sleeve = {
+    parts: 1,
+    girth: { ...GIRTH, window: girth },
+    along: { ...HEIGHT, fixedMm: hasBase ? -baseMm(girth) : 0, window: height },
+  };
+  const round = { ...(asked.handle > 0 ? WHOLE : RING), fixedMm: asked.handle };
+  const whySideways = say`laid sideways: its rows make any girth, and it has no long seam`;
+  const whyTube = say`a tube: your needles make its girth, without a seam`;
+  const whyUpright = say`an upright panel, seamed up one side`;
+  const ways: Layout[] = [
+    ...(!hasBase && sideways <= most && isReached(sideways * flat, height)
+      ? [sidewaysWay(sleeve, sideways, whySideways, round)]
+      : []),
+    ...(asked.handle === 0 && needles !== undefined && isWithin(needles * tube, girth)
+      ? [tubeWay(sleeve, whyTube)]
+      : []),
+    ...(upright <= most && isWithin(dimensionMm(SEAMED, upright, flat), girth)
+      ? [seamedWay(sleeve, upright, whyUpright)]
+      : []),
+  ];
   return ways.length > 0 ? done(ways) : refused(unfit(asked, fit.value, most, flat));
 }
 
@@ -195,15 +177,10 @@ function unfit({ base }: SleeveAsked, { girth, height }: Fit, most: number, stit
   return panelRefused({ field, window, needles, measure, stitchMm }, most, offers);
 }
 
-const heightOf = ({ layout, rows, rowMm, needles = 0, stitchMm = 0 }: SleeveMade): number =>
-  layout.id === 'ring' ? needles * stitchMm : dimensionMm(layout.dimensions[0] ?? WHOLE, rows, rowMm);
+const heightOf = (made: SleeveMade): number => madeSizeMm(made, HEIGHT.id);
+const girthOf = (made: SleeveMade): number => madeSizeMm(made, GIRTH.id);
 
-const girthOf = ({ layout, rows, rowMm, needles = 0, stitchMm = 0 }: SleeveMade): number => {
-  const girth = layout.dimensions.find(({ id }) => id === GIRTH.id) ?? WHOLE;
-  return layout.id === 'ring' ? dimensionMm(girth, rows, rowMm) : dimensionMm(girth, needles, stitchMm);
-};
-
-const buttoned = ({ asked, layout }: SleeveMade): boolean => layout.id === 'ring' && asked.handle > 0;
+const buttoned = ({ asked, layout }: SleeveMade): boolean => layout.id === 'sideways' && asked.handle > 0;
 
 /** The edges below and above: both cast off, or the first row gathered for a base. */
 function ends(made: SleeveMade): Step[] {
@@ -217,13 +194,13 @@ function steps(made: SleeveMade): Step[] {
   const knitted = (start: Tail, end: Tail): Step[] =>
     layout.form === 'round'
       ? [...startSteps(made, start), ...bodySteps(made), ...endSteps(made, end)]
-      : [...startSteps(made, start, { beside: PANEL_NEEDLES }), ...bodySteps(made, TO_AND_FRO), ...endSteps(made, end)];
+      : panelSteps(made, start, end);
   if (layout.id === 'tube') return [...knitted(first, looseTail), ...ends(made), ...tidySteps(2, 'height')];
   if (buttoned(made)) {
     const closing = buttonAndLoopSteps(heightOf(made));
     return [...knitted(looseTail, looseTail), ...castOffSteps(made.needles), ...closing, ...tidySteps(6, 'girth')];
   }
-  if (layout.id === 'ring')
+  if (layout.id === 'sideways')
     return [...knitted(graftTail(made), looseTail), ...panelGraftSteps(made), ...tidySteps(2, 'girth')];
   const open = Math.round(asked.handle / rowMm);
   const beside =
@@ -263,7 +240,7 @@ export const mugSleeve = piece({
   notions: (made) => (buttoned(made) ? [buttonNotion(heightOf(made))] : []),
   steps,
   outline: (made) => {
-    const right = { ring: 'graft', tube: 'fold', upright: 'seam' } as const;
+    const right = { sideways: 'graft', tube: 'fold', panel: 'seam' } as const;
     const bottom = made.asked.base === 'gathered' ? 'gather' : 'edge';
     const side = buttoned(made) ? 'opening' : right[made.layout.id as keyof typeof right];
     return rectangle(girthOf(made) / 2, heightOf(made), { bottom, right: side, top: 'opening', left: 'fold' });

@@ -2,11 +2,12 @@ import { aspects } from '../aspects.js';
 import { gatherSteps, gatherTail, gatherTailMm, plugRadiusMm } from '../finishing/gathering.js';
 import { bodySteps, endSteps, startSteps, type Tail, tidySteps } from '../finishing/knitting.js';
 import { rectangle } from '../finishing/outline.js';
-import { PANEL_NEEDLES, panelSeamStep, TO_AND_FRO } from '../finishing/panel-seam.js';
+import { panelSeamStep, panelSteps } from '../finishing/panel-seam.js';
 import { ballFilling, stuffingNotion, stuffStep } from '../finishing/stuffing.js';
 import { mattressTailMm } from '../finishing/tails.js';
 import { type Asked, type Fabric, type Layout, type Made, piece, type Step } from '../piece.js';
 import { done, type Offer, type Outcome, type Problem, refused } from '../problems.js';
+import { madeSizeMm } from '../sizing/made-size.js';
 import { needlesFor } from '../sizing/needles.js';
 import { isWithin, middleMm, mostNeedles, panelRefused } from '../sizing/panels.js';
 import { dimensionMm, type Measure, type Window } from '../sizing/rows.js';
@@ -153,9 +154,10 @@ function tooSmall(window: Window, working: Working): Problem {
 }
 
 /** Across the ball: by its needles, or while those are not known by its rows. */
-function diameterOf({ layout, needles, stitchMm, rows, rowMm }: BallMade): number {
+function diameterOf(made: BallMade): number {
+  const { needles, stitchMm, rows, rowMm } = made;
   if (needles === undefined || stitchMm === undefined) return (2 * rows * rowMm) / Math.PI;
-  return dimensionMm(layout.id === 'tube' ? TUBE : PANEL, needles, stitchMm);
+  return madeSizeMm(made, DIAMETER.id);
 }
 
 function steps(made: BallMade): Step[] {
@@ -178,12 +180,12 @@ function steps(made: BallMade): Step[] {
   if (layout.id === 'tube')
     return [...startSteps(made, tail), ...bodySteps(made), ...endSteps(made, tail), ...first, ...closing];
   const sewing = sewAndGatherTail(rows * rowMm, roundMm ?? 0);
-  const knitted = [
-    ...startSteps(made, sewing, { beside: PANEL_NEEDLES }),
-    ...bodySteps(made, TO_AND_FRO),
-    ...endSteps(made, tail),
+  return [
+    ...panelSteps(made, sewing, tail),
+    ...first,
+    panelSeamStep(rows, say`the side edges together up from there`),
+    ...closing,
   ];
-  return [...knitted, ...first, panelSeamStep(rows, say`the side edges together up from there`), ...closing];
 }
 
 function sewAndGatherTail(seamMm: number, roundMm: number): Tail {

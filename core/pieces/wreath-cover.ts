@@ -1,8 +1,8 @@
 import { aspects } from '../aspects.js';
 import { graftTail, seamTail } from '../finishing/joining.js';
-import { bodySteps, endSteps, startSteps, tidySteps } from '../finishing/knitting.js';
+import { tidySteps } from '../finishing/knitting.js';
 import { rectangle } from '../finishing/outline.js';
-import { PANEL_NEEDLES, panelGraftSteps, panelSeamStep, RING, SEAMED, TO_AND_FRO } from '../finishing/panel-seam.js';
+import { panelGraftSteps, panelSeamStep, panelSteps, RING, SEAMED } from '../finishing/panel-seam.js';
 import { type Asked, type Fabric, type Layout, type Made, piece } from '../piece.js';
 import { done, type Offer, type Outcome, type Problem, refused } from '../problems.js';
 import { needlesFor } from '../sizing/needles.js';
@@ -178,9 +178,7 @@ export const wreathCover = piece({
     { id: 'hanging_loop', count: 1, one: 'hanging cord', cutMm: LOOP_MM },
   ],
   steps: (made) => [
-    ...startSteps(made, graftTail(made), { beside: PANEL_NEEDLES }),
-    ...bodySteps(made, TO_AND_FRO),
-    ...endSteps(made, seamTail(lengthMm(made))),
+    ...panelSteps(made, graftTail(made), seamTail(lengthMm(made))),
     ...panelGraftSteps(made, say` round the form, where it will hang`),
     panelSeamStep(
       made.rowsInPiece,
