@@ -7,6 +7,6 @@ export const aspects = {
   diameter: ['diameter', 'diam', 'dia'],
   thick: ['thick', 'thickness'],
   head: ['head', 'heads'],
-  closure: ['closure', 'zip', 'zipper', 'zips', 'zippers'],
+  closure: ['closure', 'closures', 'zip', 'zipper', 'zips', 'zippers'],
   ring: ['ring', 'rings'],
 } as const;

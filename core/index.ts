@@ -74,7 +74,7 @@ export * from './units/chance.js';
 export * from './units/print.js';
 export * from './units/quantity.js';
 export { MM_PER, otherUnits, type Units } from './units/units.js';
-export { chance, count, length, mass, range, say, tail, type Words } from './words.js';
+export { chance, count, inShort, length, mass, range, say, tail, type Words } from './words.js';
 export type { Checkpoint } from './work/checkpoint.js';
 export type { Correction, InHand } from './work/correction.js';
 export { type Verdict, weighed } from './work/counters.js';

@@ -121,11 +121,14 @@ type Driver =
 /** Yarn a step uses: stitches knitted, or a length cut, in mm. */
 export type StepYarn = { role: 'main' | 'waste'; stitches?: number; lengthMm?: number };
 
-/** One action at the machine or the table. `count` is in the driver's own unit: stitches, pairs, rows, mm, ends. */
+/**
+ * One action at the machine or the table. `count` is in the driver's own unit: stitches, pairs, rows, mm, ends. A step
+ * without a driver counts nothing: its time is in that of a step beside it.
+ */
 export type Step = {
   id: string;
   say: Words;
-  driver: Driver;
+  driver?: Driver;
   count: number;
   times?: number;
   yarn?: readonly StepYarn[];

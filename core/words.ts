@@ -14,7 +14,9 @@ export type Figure =
   /** A chance, in words with its number. */
   | { is: 'chance'; chance: number }
   | { is: 'text'; text: string }
-  | { is: 'words'; words: Words };
+  | { is: 'words'; words: Words }
+  /** Words that the short form of a sentence keeps. */
+  | { is: 'key'; words: Words };
 
 /** Builds {@link Words} from a template: ``say`Leave a tail of ${tail(914)}` ``. Strings stand for themselves. */
 export function say(parts: TemplateStringsArray, ...figures: (Figure | Words | string | number)[]): Words {
@@ -26,6 +28,20 @@ function asFigure(figure: Figure | Words | string | number): Figure {
   if (typeof figure === 'number') return { is: 'number', value: figure };
   return 'parts' in figure ? { is: 'words', words: figure } : figure;
 }
+
+/** Key words of a step, which its checklist keeps: ``say`${key`Crank ${5} rows`} of waste yarn.` ``. */
+export const key = (...words: Parameters<typeof say>): Figure => ({ is: 'key', words: say(...words) });
+
+/** The key words of a sentence alone, in order; empty for one without. */
+export function inShort(words: Words): Words {
+  const keys = keysIn(words);
+  return { parts: ['', ...keys.slice(1).map(() => '; '), ...(keys.length === 0 ? [] : [''])], figures: keys };
+}
+
+const keysIn = ({ figures }: Words): Figure[] =>
+  figures.flatMap((figure) =>
+    figure.is === 'key' ? { is: 'words', words: figure.words } : figure.is === 'words' ? keysIn(figure.words) : [],
+  );
 
 /** A dimension of the work, in mm. */
 export const length = (mm: number): Figure => ({ is: 'length', mm });

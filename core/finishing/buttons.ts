@@ -1,5 +1,5 @@
 import type { Step, Things } from '../piece.js';
-import { count, length, say, tail } from '../words.js';
+import { count, key, length, say, tail } from '../words.js';
 
 /** A button for every so much of an edge. Common practice, no source. */
 const EDGE_PER_BUTTON_MM = 50;
@@ -45,13 +45,13 @@ export function buttonAndLoopSteps(edgeMm: number, on = 'one end', opposite = 't
       driver: 'loop',
       count: buttons,
       yarn: [{ role: 'main', lengthMm: buttons * cutMm }],
-      say: say`Sew ${loops} of main yarn, ${tail(cutMm)} each, to ${on}, ${places}; try the button in it.`,
+      say: say`${key`Sew ${loops} to ${on}`}, of main yarn, ${tail(cutMm)} each, ${places}; try the button in it.`,
     },
     {
       id: 'buttons',
       driver: 'button',
       count: buttons,
-      say: say`Sew ${count(buttons, 'button')} to ${opposite}, right across from ${buttons === 1 ? 'it' : 'them'}.`,
+      say: say`${key`Sew ${count(buttons, 'button')} to ${opposite}`}, right across from ${buttons === 1 ? 'it' : 'them'}.`,
     },
   ];
 }

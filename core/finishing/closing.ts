@@ -1,7 +1,7 @@
 import type { Made, Step, Things } from '../piece.js';
 import { STOCK_CLOSURES } from '../tables/closures.js';
 import { MM_PER } from '../units/units.js';
-import { length, say, type Words } from '../words.js';
+import { key, length, say, type Words } from '../words.js';
 
 /** Ease of an opening beside its closure and rings: 1/2 to 1 in. Common practice, no source. */
 export const EASE_MM = { lo: 12.7, hi: 25.4 } as const;
@@ -45,7 +45,7 @@ export function closureSteps(
             id: 'rings',
             driver: 'ring',
             count: 2,
-            say: say`Sew a ring inside each top corner, ${down} below the edge.`,
+            say: say`Sew a ${key`ring inside each top corner`}, ${key`${down} below the edge`}.`,
           },
         ];
   return [
@@ -54,13 +54,13 @@ export function closureSteps(
       id: 'pin_closure',
       driver: 'pin_closure',
       count: 1,
-      say: say`Pin the closed ${closureLength(closureMm)} closure into the open edge: it starts ${length(insideMm)} inside one side fold and ends ${length(insideMm)} before the other.`,
+      say: say`${key`Pin the closed ${closureLength(closureMm)} closure`} into the open edge: it starts ${key`${length(insideMm)} inside`} one side fold, and its chain ends as far before the other.`,
     },
     {
       id: 'sew_closure',
       driver: 'sew_closure',
       count: 2 * closureMm,
-      say: say`Sew it from the bottom stop to the slider end, one tape and then the other (${length(2 * closureMm)} altogether), without stretching the edge.`,
+      say: say`${key`Sew from the bottom stop to the slider end`}, one tape and then the other (${length(2 * closureMm)} altogether), without stretching the edge.`,
     },
   ];
 }

@@ -1,5 +1,5 @@
 import type { Made, Step } from '../piece.js';
-import { count, say, tail } from '../words.js';
+import { count, key, say, tail } from '../words.js';
 import {
   castOffSteps,
   foldSeamSteps,
@@ -11,7 +11,7 @@ import {
   shutTail,
 } from './joining.js';
 import { bodySteps, endSteps, repeated, startSteps } from './knitting.js';
-import { panelGraftSteps, panelSeamStep, panelSteps } from './panel-seam.js';
+import { panelGraftSteps, panelSeamSteps, panelSteps } from './panel-seam.js';
 import { mattressTailMm } from './tails.js';
 
 type Laid = Omit<Made<never>, 'asked'>;
@@ -41,27 +41,17 @@ function flatRings(made: Laid, edgeMm: number): Step[] {
   const { layout, rowsInPiece } = made;
   const seams = layout.parts - 1;
   const pairs = Math.floor(rowsInPiece / 2);
-  const sewn = (times: number, mm: number): Pick<Step, 'yarn'> => ({
-    yarn: [{ role: 'main', lengthMm: times * mattressTailMm(mm) }],
-  });
-  const each = say`Knit ${count(layout.parts, 'panel')} alike, with the same rows, each by the steps from here to its graft.`;
-  const joinMm = mattressTailMm(2 * edgeMm);
-  const join: Step = {
-    ...panelSeamStep(
-      seams * rowsInPiece,
-      say`the rings side by side, grafts together, ${count(seams, 'seam')} with ${tail(joinMm)} of yarn each`,
-    ),
-    id: 'join',
-    ...sewn(seams, 2 * edgeMm),
-  };
-  const lower = say`the lower edge shut, folded flat with the graft at one side, with ${tail(mattressTailMm(edgeMm))} of yarn`;
-  const odd = rowsInPiece % 2 === 1 ? say` Ease the odd bar in at the graft.` : say``;
+  const alike = say`${key`Knit ${count(layout.parts, 'panel')} alike`}, with the same rows, each by the steps from here to its graft.`;
+  const [joinMm, lowerMm] = [mattressTailMm(2 * edgeMm), mattressTailMm(edgeMm)];
+  const sideBySide = say`the rings side by side, grafts together, ${count(seams, 'seam')} with ${tail(joinMm)} of yarn each`;
+  const odd = rowsInPiece % 2 === 1 ? say`; ease the odd bar in at the graft` : say``;
+  const lower = say`the lower edge shut, folded flat with the graft at one side, with ${tail(lowerMm)} of yarn${odd}`;
   const one = [...panelSteps(made, graftTail(made), looseTail), ...panelGraftSteps(made)];
   return [
-    ...(seams === 0 ? [] : [{ id: 'each', driver: 'check' as const, count: 1, say: each }]),
+    ...(seams === 0 ? [] : [{ id: 'each', driver: 'check' as const, count: 1, say: alike }]),
     ...repeated(one, layout.parts),
-    ...(seams === 0 ? [] : [join]),
-    { ...panelSeamStep(pairs, lower, odd), ...sewn(1, edgeMm) },
+    ...(seams === 0 ? [] : panelSeamSteps(seams * rowsInPiece, sideBySide, { id: 'join', cutMm: seams * joinMm })),
+    ...panelSeamSteps(pairs, lower, { cutMm: lowerMm }),
   ];
 }
 

@@ -1,5 +1,6 @@
 import type { Step, Things } from '../piece.js';
-import { count, length, say, tail } from '../words.js';
+import { count, key, length, say, tail } from '../words.js';
+import { further } from './further.js';
 
 /** Left hanging at each end of a cord, to pull and knot. Common practice, no source. */
 const END_MM = 140;
@@ -36,17 +37,19 @@ export const drawstringNotion = (girthMm: number | undefined): Things => ({
  * The cord drawn in: through a hem deep enough to run in, else in and out through the fabric.
  * @param downMm how far below the edge the cord goes where no hem holds it
  */
-export function drawstringStep(stitches: number | undefined, hemMm: number, downMm: number): Step {
-  const inHem = say`Thread the cord through the hem, in between two stitches at one side fold and out there again.`;
+export function drawstringSteps(stitches: number | undefined, hemMm: number, downMm: number): Step[] {
+  const thread = key`Thread the cord`;
+  const inHem = say`${thread} ${key`through the hem`}, in between two stitches at one side fold and out there again.`;
   const holes =
     stitches === undefined
       ? say`every 6 to 8 stitches, an even number of times`
-      : say`${count(eyelets(stitches), 'time')}, evenly apart`;
-  const inOut = say`Thread the cord in and out between stitches, ${length(downMm)} below the edge, ${holes}.`;
-  return {
-    id: 'drawstring',
-    driver: 'drawstring',
-    count: 1,
-    say: say`${hemMm >= CHANNEL_MM ? inHem : inOut} Knot its ends together; for two cords that pull from both sides take a second from the other side fold.`,
-  };
+      : say`${key`${count(eyelets(stitches), 'time')}`}, evenly apart`;
+  const inOut = say`${thread} in and out between stitches, ${key`${length(downMm)} below the edge`}, ${holes}.`;
+  return [
+    { id: 'drawstring', driver: 'drawstring', count: 1, say: hemMm >= CHANNEL_MM ? inHem : inOut },
+    further(
+      'knot_cord',
+      say`${key`Knot its ends together`}; for two cords that pull from both sides take a second from the other side fold.`,
+    ),
+  ];
 }

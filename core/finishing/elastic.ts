@@ -1,5 +1,5 @@
 import type { Step, Things } from '../piece.js';
-import { length, say } from '../words.js';
+import { key, length, say } from '../words.js';
 
 /** Elastic to the girth it holds, and its overlap. Common practice, no source. */
 const ELASTIC_SHARE = 0.9;
@@ -21,5 +21,5 @@ export const elasticStep = (edge: string): Step => ({
   id: 'elastic',
   driver: 'elastic',
   count: 1,
-  say: say`Thread the elastic in and out round ${edge}, overlap its ends by ${length(OVERLAP_MM)} and sew them together.`,
+  say: say`${key`Thread the elastic`} in and out round ${edge}; overlap its ends by ${length(OVERLAP_MM)} and ${key`sew them together`}.`,
 });

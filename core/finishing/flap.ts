@@ -1,7 +1,8 @@
 import type { Made, Step } from '../piece.js';
-import { count, say } from '../words.js';
+import { count, key, say, type Words } from '../words.js';
 import { graftTail, looseTail } from './joining.js';
 import { WASTE_ROWS } from './knitting.js';
+import { PANEL_NEEDLES } from './panel-seam.js';
 
 type Fabric = Pick<Made<never>, 'needles' | 'rows' | 'loopMm'>;
 
@@ -15,22 +16,24 @@ const flapStitches = (needles: number | undefined): number => Math.floor((needle
 export function flapSteps({ needles, loopMm, rows }: Fabric, flapRows: number, onFold: boolean): Step[] {
   const n = flapStitches(needles);
   const half = needles === undefined ? say`half of the needles` : say`${count(n, 'needle')}`;
-  const pairs = needles === undefined ? say`loop for loop` : say`${count(n, 'pair')}`;
+  const pairs = needles === undefined ? say`every loop` : say`${count(n, 'loop')}`;
   const left = graftTail({ needles: needles && n, rows, loopMm });
+  const wasteRows = (id: string, words: Words): Step => ({
+    id,
+    driver: 'crank',
+    count: WASTE_ROWS * n,
+    yarn: [{ role: 'waste', stitches: WASTE_ROWS * n }],
+    say: words,
+  });
   return [
     {
       id: 'set_up_flap',
       driver: 'set_up',
       count: 1,
-      say: say`For the flap set up ${half} with waste yarn; mark the first and the last of them and turn back at the marks.`,
+      say: say`For the flap ${key`set up ${half}`} with waste yarn.`,
     },
-    {
-      id: 'waste_flap',
-      driver: 'crank',
-      count: 2 * WASTE_ROWS * n,
-      yarn: [{ role: 'waste', stitches: 2 * WASTE_ROWS * n }],
-      say: say`Crank ${WASTE_ROWS} rows of waste yarn, and as many again once the flap is done.`,
-    },
+    ...PANEL_NEEDLES,
+    wasteRows('waste_on_flap', say`${key`Crank ${WASTE_ROWS} waste rows`}.`),
     {
       id: 'flap',
       driver: 'crank',
@@ -41,21 +44,22 @@ export function flapSteps({ needles, loopMm, rows }: Fabric, flapRows: number, o
           lengthMm === undefined ? [] : [{ role: 'main' as const, lengthMm }],
         ),
       ],
-      say: say`Between them crank ${count(flapRows, 'row')} of main yarn to and fro, ending with ${left.say}; run it off.`,
+      say: say`Change to the main yarn; ${key`crank ${count(flapRows, 'row')}`} to and fro; cut it and ${left.say}.`,
     },
+    wasteRows('waste_off_flap', say`Change to waste yarn; ${key`crank ${WASTE_ROWS} waste rows`}; run the flap off.`),
     {
       id: 'join_flap',
       driver: onFold ? 'hem' : 'graft',
       count: n,
       say: onFold
-        ? say`Sew the last row of the flap to the back of the rim, ${pairs}, and take out the waste yarn there.`
-        : say`Graft the last row of the flap to the back half of the first row, ${pairs}, and take out the waste yarn there.`,
+        ? say`${key`Sew ${pairs}`} of the last row of the flap ${key`to the back of the rim`}; take out the waste yarn there.`
+        : say`${key`Graft ${pairs}`}: the last row of the flap ${key`to the back half of the first row`}; take out the waste yarn there.`,
     },
     {
       id: 'cast_off',
       driver: 'cast_off',
       count: onFold ? n : (needles ?? 0),
-      say: say`Cast off the edge of the flap${onFold ? '' : ' and the front half of the opening'}, drawing each loop loosely through the one before it.`,
+      say: say`${key`Cast off the edge of the flap${onFold ? '' : ' and the front half of the opening'}`}, drawing each loop loosely through the one before it.`,
     },
   ];
 }

@@ -1,5 +1,6 @@
 import type { Step, Things } from '../piece.js';
-import { count, length, say, tail } from '../words.js';
+import { count, key, length, say, tail } from '../words.js';
+import { further } from './further.js';
 
 /** What a strand loses in its knot and in the trimming, at each end. Common practice. */
 const KNOT_MM = 20;
@@ -32,20 +33,24 @@ export const fringeNotion = (fringe: Fringe): Things => ({
 /** Strands cut, knotted in at both ends and trimmed. */
 export function fringeSteps(fringe: Fringe): Step[] {
   const { tassels, strands, hangsMm } = fringe;
-  const where = tassels === 1 ? say`one in the middle` : say`one at each corner and the others evenly between`;
+  const where = tassels === 1 ? say`in the middle` : say`one at each corner and the others evenly between`;
   return [
     {
       id: 'cut_fringe',
       driver: 'fringe',
       count: strandsOf(fringe),
       yarn: [{ role: 'main', lengthMm: fringeYarnMm(fringe) }],
-      say: say`Cut ${count(strandsOf(fringe), 'strand')} of ${tail(strandMm(hangsMm))}. Knot ${count(tassels, 'tassel')} into each end, ${where}: fold ${count(strands, 'strand')} in half, draw the loop through and the ends through the loop.`,
+      say: say`${key`Cut ${count(strandsOf(fringe), 'strand')} of ${tail(strandMm(hangsMm))}`} of the main yarn.`,
     },
+    further(
+      'knot_fringe',
+      say`${key`Knot ${count(tassels, 'tassel')} into each end`}, ${where}: fold ${count(strands, 'strand')} in half, draw the loop through and the ends through the loop.`,
+    ),
     {
       id: 'trim_fringe',
       driver: 'check',
       count: 1,
-      say: say`Lay the ends flat and trim the fringe to ${length(hangsMm)}.`,
+      say: say`Lay the ends flat; ${key`trim the fringe to ${length(hangsMm)}`}.`,
     },
   ];
 }

@@ -1,5 +1,7 @@
 import type { Step } from '../piece.js';
-import { count, length, say, tail, type Words } from '../words.js';
+import { count, key, length, say, tail, type Words } from '../words.js';
+import { further } from './further.js';
+import { tailOf } from './joining.js';
 import { type Tail, WASTE_ROWS } from './knitting.js';
 
 /** The thread goes through every loop as often, so that the crown holds if it breaks once. Common practice. */
@@ -15,23 +17,23 @@ export const gatherTailMm = (roundMm: number): number => TIMES_THROUGH * roundMm
 
 /** The tail that will gather an edge, or its length by the fabric when that is not known. */
 export function gatherTail(roundMm: number | undefined): Tail {
-  if (roundMm === undefined)
-    return {
-      lengthMm: undefined,
-      say: say`a tail twice as long as the tube is round and ${tail(TO_FASTEN_MM)} more to gather with`,
-    };
-  const lengthMm = gatherTailMm(roundMm);
-  return { lengthMm, say: say`a tail of ${tail(lengthMm)} to gather with` };
+  if (roundMm !== undefined) return tailOf(gatherTailMm(roundMm), 'gather with');
+  const left = key`leave twice the girth and ${tail(TO_FASTEN_MM)}`;
+  return { lengthMm: undefined, say: say`${left} to gather with` };
 }
 
 /** How small gathered loops can be drawn: the radius in mm of the yarn of `loops`, d·√(loops/(2·0.8)). */
 export const plugRadiusMm = (loops: number, stitchMm: number): number =>
   (stitchMm / DIAMETERS_A_STITCH) * Math.sqrt(loops / (2 * PACKING));
 
-const drawn = (loops: number | undefined, stitchMm: number | undefined): Words =>
-  loops === undefined || stitchMm === undefined
-    ? say`Draw the thread up until no hole shows and knot it.`
-    : say`Draw the thread up until the bunch is about ${length(2 * plugRadiusMm(loops, stitchMm))} across and no hole shows, and knot it.`;
+/** The thread drawn up and knotted; its time is that of threading it. */
+function drawUp(loops: number | undefined, stitchMm: number | undefined): Step {
+  const across =
+    loops === undefined || stitchMm === undefined
+      ? say`no hole shows`
+      : say`the bunch is about ${length(2 * plugRadiusMm(loops, stitchMm))} across and no hole shows`;
+  return further('draw_up', say`${key`Draw the thread up`} until ${across}; ${key`knot it`}.`);
+}
 
 /**
  * The live loops of one end threaded twice on its tail and drawn together; its waste comes out.
@@ -47,21 +49,25 @@ export function gatherSteps(
       id: 'gather',
       driver: 'gather',
       count: TIMES_THROUGH * (needles ?? 0),
-      say: say`Thread ${loops} of ${end} on the tail there, twice round.`,
+      say: say`${key`Thread ${loops} of ${end}`} on the tail there, ${key`twice round`}.`,
     },
     {
       id: 'take_out_waste',
       driver: 'take_out_waste',
       count: WASTE_ROWS,
-      say: say`Take out the waste yarn there (${WASTE_ROWS} rows). ${drawn(needles, stitchMm)}`,
+      say: say`${key`Take out the waste yarn`} there (${WASTE_ROWS} rows).`,
     },
+    drawUp(needles, stitchMm),
   ];
 }
 
 /** One fold of a grafted ring threaded twice through its bars and drawn together. */
-export const gatherFoldStep = (bars: number, stitchMm: number | undefined): Step => ({
-  id: 'gather',
-  driver: 'gather',
-  count: TIMES_THROUGH * bars,
-  say: say`Thread the ${count(bars, 'bar')} of one fold on the long tail, twice round. ${drawn(bars, stitchMm)}`,
-});
+export const gatherFoldSteps = (bars: number, stitchMm: number | undefined): Step[] => [
+  {
+    id: 'gather',
+    driver: 'gather',
+    count: TIMES_THROUGH * bars,
+    say: say`${key`Thread the ${count(bars, 'bar')} of one fold`} on the long tail, ${key`twice round`}.`,
+  },
+  drawUp(bars, stitchMm),
+];

@@ -1,5 +1,5 @@
 import type { Step } from '../piece.js';
-import { length, say } from '../words.js';
+import { key, length, say } from '../words.js';
 
 /** Across, where no size is asked. From memory. */
 export const POMPOM_MM = 70;
@@ -12,5 +12,5 @@ export const pompomStep: Step = {
   driver: 'pompom',
   count: 1,
   yarn: [{ role: 'main', lengthMm: STRANDS * POMPOM_MM }],
-  say: say`Make a pompom ${length(POMPOM_MM)} across of the main yarn and sew it on the crown, through and back more than once.`,
+  say: say`${key`Make a pompom ${length(POMPOM_MM)} across`} of the main yarn and ${key`sew it on the crown`}, through and back more than once.`,
 };

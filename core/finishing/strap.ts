@@ -1,5 +1,6 @@
 import type { Step, Things } from '../piece.js';
-import { length, say } from '../words.js';
+import { key, length, say } from '../words.js';
+import { further } from './further.js';
 
 /** What a strap lies over: a hand, or from a longer drop on a shoulder. Common practice, no source. */
 const HAND_MM = 80;
@@ -22,9 +23,12 @@ export function strapMm(dropMm: number, widthMm: number): number {
 export const strapNotion = (cutMm: number): Things => ({ id: 'strap', count: 1, one: 'strap', cutMm });
 
 /** Both ends of a strap sewn on, through rings where there are any, and tried. */
-export const strapStep = (rings: boolean): Step => ({
-  id: 'strap',
-  driver: 'strap',
-  count: 2,
-  say: say`Turn ${length(TURNED_MM)} of each end of the strap ${rings ? 'through its ring' : 'in at a side fold'} and sew it down. Hang twice the load on it and look at the seams.`,
-});
+export const strapSteps = (rings: boolean): Step[] => [
+  {
+    id: 'strap',
+    driver: 'strap',
+    count: 2,
+    say: say`Turn ${length(TURNED_MM)} of ${key`each end of the strap ${rings ? 'through its ring' : 'in at a side fold'}`}; ${key`sew it down`}.`,
+  },
+  further('try_strap', say`${key`Hang twice the load on it`} and look at the seams.`),
+];

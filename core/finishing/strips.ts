@@ -1,40 +1,48 @@
-import type { Layout, Step } from '../piece.js';
-import { count, length, say, tail, type Words } from '../words.js';
+import type { Step } from '../piece.js';
+import { count, key, length, say, tail, type Words } from '../words.js';
+import { further } from './further.js';
+import { markBars } from './joining.js';
 import { mattressTailMm } from './tails.js';
 
-/** The work hangs from the needles by its own weight: it is lifted every so many rows. From memory. */
-const LIFT_ROWS = 60;
 /** Strips of unlike length are eased together up to this. Common practice. */
 const EASE_PERCENT = 2;
-
-/** Words after a count of rows so long that the work pulls on itself. */
-export const lifting = (rows: number): Words =>
-  rows > LIFT_ROWS ? say`, lifting the work every ${LIFT_ROWS} rows so that its weight does not stretch it` : say``;
 
 /** The strips knitted alike, before the steps of one. */
 export const alikeStep = (strips: number): Step => ({
   id: 'each',
   driver: 'check',
   count: 1,
-  say: say`Knit ${count(strips, 'strip')} alike from one dye lot, with the same rows, each by the steps from here on. Ease strips that differ by up to ${EASE_PERCENT}%; block those that differ by more.`,
+  say: say`${key`Knit ${count(strips, 'strip')} alike`} from one dye lot, with the same rows, each by the steps from here on.`,
 });
 
+/** Strips that came out of unlike length, before they are joined. */
+export const evenedStep: Step = further(
+  'even_strips',
+  say`${key`Ease strips`} that differ by up to ${EASE_PERCENT}%; ${key`block`} those that differ by more.`,
+);
+
 /**
- * Strips sewn side by side.
- * @param bars along the edge of a strip
+ * Strips or panels sewn side by side.
+ * @param bars along the edge of one, each as high as a row
+ * @param taken how much of each edge the seam takes
  */
-export function joinStripsStep({ layout, rowMm }: { layout: Layout; rowMm: number }, bars: number): Step {
-  const seams = layout.parts - 1;
+export function joinSteps(
+  what: string,
+  { parts, bars, rowMm, taken }: { parts: number; bars: number; rowMm: number; taken: Words },
+): Step[] {
+  const seams = parts - 1;
   const tailMm = mattressTailMm(bars * rowMm);
-  const taken =
-    layout.form === 'round' ? say`along the folds, half a stitch from each` : say`a full stitch from each edge`;
-  return {
-    id: 'join',
-    driver: 'mattress',
-    count: seams * bars,
-    yarn: [{ role: 'main', lengthMm: seams * tailMm }],
-    say: say`Lay the strips side by side, the same way up. Mark every 10th bar and sew ${count(seams, 'seam')} of ${count(bars, 'bar')} in mattress stitch, ${taken}, with ${tail(tailMm)} of yarn a seam, meeting at each marker.`,
-  };
+  return [
+    further('lay_side_by_side', say`${key`Lay the ${what} side by side`}, the same way up.`),
+    markBars(say`the edges that meet`),
+    {
+      id: 'join',
+      driver: 'mattress',
+      count: seams * bars,
+      yarn: [{ role: 'main', lengthMm: seams * tailMm }],
+      say: say`${key`Mattress ${count(seams, 'seam')} of ${count(bars, 'bar')}`}, ${taken}, with ${tail(tailMm)} of yarn a seam, meeting at each marker.`,
+    },
+  ];
 }
 
 /** A border worked all round; 0 stitches where they are not known yet. */
@@ -45,6 +53,6 @@ export function borderStep(wideMm: number, stitches: number): Step {
     driver: 'border',
     count: stitches,
     yarn: [{ role: 'main', stitches }],
-    say: say`Work a border ${length(wideMm)} wide all round${about}, its corners turned flat.`,
+    say: say`${key`Work a border ${length(wideMm)} wide`} all round${about}; turn its corners flat.`,
   };
 }

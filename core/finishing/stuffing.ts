@@ -1,5 +1,5 @@
 import type { Step, Stuff } from '../piece.js';
-import { count, say } from '../words.js';
+import { count, key, say } from '../words.js';
 
 /** Stuffing that fills a cubic centimetre, in grams. From memory: 0.025 to 0.035. */
 const G_PER_CM3 = 0.03;
@@ -22,5 +22,5 @@ export const stuffStep = (volumeCm3: number): Step => ({
   id: 'stuff',
   driver: 'stuff',
   count: volumeCm3,
-  say: say`Fill it through the open end with ${count(Math.round(volumeCm3), 'cubic centimetre')} of stuffing, a little at a time and evenly all round.`,
+  say: say`${key`Fill it with ${count(Math.round(volumeCm3), 'cubic centimetre')}`} of stuffing through the open end, a little at a time and evenly all round.`,
 });

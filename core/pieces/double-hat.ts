@@ -19,7 +19,7 @@ import {
   TOP_ASK,
 } from '../sizing/headwear.js';
 import { layerMm } from '../sizing/thickness.js';
-import { length, say } from '../words.js';
+import { key, length, say } from '../words.js';
 
 /** Ends left to weave in: of either crown. Common practice. */
 const ENDS = 2;
@@ -88,19 +88,19 @@ const depthOf = ({ rowsInPiece, rowMm, asked }: DoubleMade): number => (rowsInPi
 /** One half of the tube pushed into the other, folded at its middle row. */
 function pushedSteps({ asked, rows }: DoubleMade): Step[] {
   const middle = Math.ceil(rows / 2);
-  const turnUp = say`Turn ${length(asked.brim)} of the fold up for the brim; all four layers lie there.`;
+  const turnUp = say`${key`Turn up ${length(asked.brim)}`} of the fold for the brim; all four layers lie there.`;
   return [
     {
       id: 'push_in',
       driver: 'fold',
       count: 1,
-      say: say`Push one half into the other until the crowns meet and row ${middle} lies on the fold.`,
+      say: say`${key`Push one half into the other`} until the crowns meet and ${key`row ${middle} lies on the fold`}.`,
     },
     {
       id: 'tack',
       driver: 'fold',
       count: 1,
-      say: say`Tack the two crowns together with an end, so that they do not drift apart.`,
+      say: say`${key`Tack the two crowns together`} with an end, so that they do not drift apart.`,
     },
     ...(asked.brim === 0 ? [] : [{ id: 'fold', driver: 'fold' as const, count: 1, say: turnUp }]),
   ];
@@ -111,7 +111,7 @@ const middleStep = ({ rows }: DoubleMade): Step => ({
   id: 'mark_fold',
   driver: 'fold',
   count: 1,
-  say: say`Count to row ${Math.ceil(rows / 2)} by the markers and run a contrast thread round it: the tube folds there.`,
+  say: say`Count to row ${Math.ceil(rows / 2)} by the markers; run a ${key`contrast thread round row ${Math.ceil(rows / 2)}`}: the tube folds there.`,
 });
 
 export const doubleHat = piece({

@@ -1,12 +1,14 @@
 import { aspects } from '../aspects.js';
+import { further } from '../finishing/further.js';
 import { castOffSteps, looseTail } from '../finishing/joining.js';
 import { bodySteps, endSteps, startSteps, tidySteps } from '../finishing/knitting.js';
 import { rectangle } from '../finishing/outline.js';
-import { mattressTailMm } from '../finishing/tails.js';
+import { PANEL_NEEDLES, TO_AND_FRO } from '../finishing/panel-seam.js';
+import { joinSteps } from '../finishing/strips.js';
 import { type Asked, type Fabric, type Layout, piece, type Step } from '../piece.js';
 import { done, type Offer, type Outcome, refused } from '../problems.js';
 import { needlesFor } from '../sizing/needles.js';
-import { count, length, say, tail, type Words } from '../words.js';
+import { count, key, length, say, type Words } from '../words.js';
 
 /** Needles a panel must leave free on the circle. Common practice; the machine's own limit wins. */
 const NEEDLES_FREE = 2;
@@ -137,21 +139,8 @@ const eachOf = (panels: number): Step => ({
   id: 'each',
   driver: 'check',
   count: 1,
-  say: say`Knit ${panels} panels alike, each by the steps from here to its cast-off, with the same rows.`,
+  say: say`${key`Knit ${panels} panels alike`}, each by the steps from here to its cast-off, with the same rows.`,
 });
-
-/** Panels sewn side by side, a full stitch from each edge taken in. */
-function joinStep(panels: number, rows: number, rowMm: number): Step {
-  const seams = panels - 1;
-  const tailMm = mattressTailMm(rows * rowMm);
-  return {
-    id: 'join',
-    driver: 'mattress',
-    count: seams * rows,
-    yarn: [{ role: 'main', lengthMm: seams * tailMm }],
-    say: say`Lay the panels side by side, the same way up, and sew ${count(seams, 'seam')} of ${count(rows, 'bar')} in mattress stitch, a full stitch in from each edge, with ${tail(tailMm)} of yarn a seam; mark every 10th bar first.`,
-  };
-}
 
 export const flatPanel = piece({
   id: 'flat-panel',
@@ -171,23 +160,20 @@ export const flatPanel = piece({
   notions: () => [],
   steps: (made) => {
     const side = made.rows % 2 === 0 ? say`the side it began on` : say`the side away from its start`;
-    const bars = made.asked.seam === 'free' ? say`` : say`, with ${count(made.rows, 'bar')} up each edge to sew`;
+    const bars = say`Keep the side edges to sew: ${key`${count(made.rows, 'bar')} up each edge`}.`;
     const panels = panelsOf(made.asked);
+    const taken = say`a full stitch from each edge`;
+    const joined = joinSteps('panels', { parts: panels, bars: made.rows, rowMm: made.rowMm, taken });
     const knitted = [
-      ...startSteps(made, looseTail, {
-        beside: say` Mark the first and the last of them, leave the others out of work, and turn back at the marks: past them stitches drop.`,
-      }),
-      ...bodySteps(made, {
-        crank: say` to and fro, weights on both edges`,
-        stop: say``,
-        end: say`; it ends at ${side}${bars}`,
-      }),
+      ...startSteps(made, looseTail, { beside: PANEL_NEEDLES }),
+      ...bodySteps(made, { ...TO_AND_FRO, end: say`; it ends at ${side}` }),
       ...endSteps(made, looseTail),
       ...castOffSteps(made.needles),
+      ...(made.asked.seam === 'free' ? [] : [further('edges', bars)]),
     ];
     return [
       ...(panels === 1 ? knitted : [eachOf(panels), ...knitted.map((step) => ({ ...step, times: panels }))]),
-      ...(panels === 1 ? [] : [joinStep(panels, made.rows, made.rowMm)]),
+      ...(panels === 1 ? [] : joined),
       ...tidySteps(2 * panels + 2 * (panels - 1), 'length'),
     ];
   },

@@ -1,9 +1,9 @@
 import { aspects } from '../aspects.js';
 import { elasticMm, elasticNotion, elasticStep } from '../finishing/elastic.js';
-import { gatherFoldStep, gatherSteps, gatherTail } from '../finishing/gathering.js';
-import { hemTail } from '../finishing/hemming.js';
+import { gatherFoldSteps, gatherSteps, gatherTail } from '../finishing/gathering.js';
+import { hemTail, openedStep, sewnDownSteps } from '../finishing/hemming.js';
 import { graftTail, looseTail, ringGraftSteps } from '../finishing/joining.js';
-import { bodySteps, endSteps, startSteps, tidySteps, WASTE_ROWS } from '../finishing/knitting.js';
+import { bodySteps, endSteps, startSteps, tidySteps } from '../finishing/knitting.js';
 import { rectangle } from '../finishing/outline.js';
 import { pompomStep } from '../finishing/pompom.js';
 import { type Asked, type Dimension, type Fabric, type Layout, type Made, piece, type Step } from '../piece.js';
@@ -20,7 +20,7 @@ import {
   girthFitting,
   TOP_ASK,
 } from '../sizing/headwear.js';
-import { count, length, range, say, type Words } from '../words.js';
+import { count, key, length, range, say, type Words } from '../words.js';
 
 /** Ends left to weave in: of the crown and of the brim. Common practice. */
 const ENDS = 2;
@@ -102,25 +102,17 @@ function sizes({ asked, needles, stitchMm, rows, rowsInPiece, rowMm }: HatMade) 
 
 /** The brim opened: its live loops sewn down where it turns up, or cast off where it does not. */
 function brimSteps({ asked, needles }: HatMade): Step[] {
+  if (asked.brim > 0)
+    return sewnDownSteps(needles, say`${key`Turn up ${length(asked.brim)}`} of the first end outside.`, 'the brim');
   const loops = needles === undefined ? say`every loop` : say`the ${count(needles, 'loop')}`;
-  const opened: Step = {
-    id: 'open_brim',
-    driver: 'take_out_waste',
-    count: WASTE_ROWS,
-    say: say`Take out the waste yarn at the brim (${WASTE_ROWS} rows).`,
-  };
-  if (asked.brim === 0) {
-    const loosely = say`Cast off ${loops} of the first row loosely, drawing each through the one before it.`;
-    return [{ id: 'cast_off', driver: 'cast_off', count: needles ?? 0, say: loosely }, opened];
-  }
-  const down = say`Turn ${length(asked.brim)} up outside and sew ${loops} of the first row down to the row that they reach, one by one and loosely, with the tail there.`;
-  return [{ id: 'hem', driver: 'hem', count: needles ?? 0, say: down }, opened];
+  const loosely = say`${key`Cast off ${loops} of the first row`} loosely, drawing each through the one before it.`;
+  return [{ id: 'cast_off', driver: 'cast_off', count: needles ?? 0, say: loosely }, openedStep('the brim')];
 }
 
 function uprightSteps(made: HatMade): Step[] {
   const { needles, stitchMm, asked } = made;
   return [
-    ...startSteps(made, asked.brim === 0 ? looseTail : hemTail(made, say`brim down`)),
+    ...startSteps(made, asked.brim === 0 ? looseTail : hemTail(made, 'the brim')),
     ...bodySteps(made),
     ...endSteps(made, gatherTail(needles && stitchMm && needles * stitchMm)),
     ...gatherSteps(made, say`the last row`),
@@ -130,13 +122,13 @@ function uprightSteps(made: HatMade): Step[] {
 
 function sidewaysSteps(made: HatMade): Step[] {
   const brim = brimOf(made.asked);
-  const fold = say`Turn ${length(brim)} of the other fold up outside and tack it.`;
+  const fold = say`${key`Turn up ${length(brim)}`} of the other fold outside; ${key`tack it`}.`;
   return [
     ...startSteps(made, graftTail(made), { threads: true }),
     ...bodySteps(made),
     ...endSteps(made, gatherTail(made.rowsInPiece * made.rowMm)),
     ...ringGraftSteps(made),
-    gatherFoldStep(made.rowsInPiece, made.stitchMm),
+    ...gatherFoldSteps(made.rowsInPiece, made.stitchMm),
     ...(brim === 0 ? [] : [{ id: 'fold', driver: 'fold' as const, count: 1, say: fold }]),
   ];
 }

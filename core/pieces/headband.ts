@@ -1,15 +1,16 @@
 import { aspects } from '../aspects.js';
-import { graftTail, looseTail, ringGraftSteps, seamTail } from '../finishing/joining.js';
+import { further } from '../finishing/further.js';
+import { graftTail, looseTail, markBars, ringGraftSteps, seamTail } from '../finishing/joining.js';
 import { bodySteps, endSteps, startSteps, tidySteps } from '../finishing/knitting.js';
 import { rectangle } from '../finishing/outline.js';
-import { panelGraftSteps, panelSeamStep, panelSteps, SEAM_STITCHES } from '../finishing/panel-seam.js';
+import { panelGraftSteps, panelSeamSteps, panelSteps, SEAM_STITCHES } from '../finishing/panel-seam.js';
 import { type Asked, type Dimension, type Fabric, type Layout, type Made, piece, type Step } from '../piece.js';
 import { done, type Outcome, refused } from '../problems.js';
 import { EASE_PERCENT, easeWords, HEAD_ASK, mayBeChild, ringOnHead } from '../sizing/heads.js';
 import { needlesFor } from '../sizing/needles.js';
 import { isWithin, middleMm, mostNeedles } from '../sizing/panels.js';
 import type { Window } from '../sizing/rows.js';
-import { count, length, say, type Words } from '../words.js';
+import { count, key, length, say, type Words } from '../words.js';
 
 /** Ends left to weave in: of the graft, and of the start of the main yarn. Common practice. */
 const ENDS = 2;
@@ -134,18 +135,22 @@ function heightOf(made: BandMade): number {
 }
 
 /** The two folds of a ring sewn to each other all round, when it was folded once along. */
-const alongStep = ({ rowsInPiece }: BandMade): Step => ({
-  id: 'mattress',
-  driver: 'mattress',
-  count: rowsInPiece,
-  say: say`Fold the ring once along, so that its two folds meet all round. Mark every 10th bar on both from the graft and sew ${count(rowsInPiece, 'bar')} in mattress stitch, one bar a side, meeting at each marker.`,
-});
+const alongSteps = ({ rowsInPiece }: BandMade): Step[] => [
+  further('fold_along', say`${key`Fold the ring once along`}, so that its two folds meet all round.`),
+  markBars(say`both folds, from the graft`),
+  {
+    id: 'mattress',
+    driver: 'mattress',
+    count: rowsInPiece,
+    say: say`${key`Mattress ${count(rowsInPiece, 'bar')}`}, one bar a side, meeting at each marker.`,
+  },
+];
 
 /** A panel laid in a ring and folded once along, its edges sewn together all round. */
 const foldedSteps = (made: BandMade): Step[] => [
   ...panelSteps(made, graftTail(made), seamTail(girthOf(made))),
   ...panelGraftSteps(made),
-  panelSeamStep(made.rowsInPiece, say`the ring folded once along, right side out`),
+  ...panelSeamSteps(made.rowsInPiece, say`the ring folded once along, right side out`),
   ...tidySteps(ENDS, 'girth'),
 ];
 
@@ -157,7 +162,7 @@ function tubeSteps(made: BandMade): Step[] {
     ...bodySteps(made),
     ...endSteps(made, isFolded ? seamTail(girthOf(made)) : looseTail),
     ...ringGraftSteps(made),
-    ...(isFolded ? [alongStep(made)] : []),
+    ...(isFolded ? alongSteps(made) : []),
     ...tidySteps(ENDS, 'girth', true),
   ];
 }

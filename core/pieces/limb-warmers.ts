@@ -3,7 +3,7 @@ import { elasticMm, elasticNotion, elasticStep } from '../finishing/elastic.js';
 import { castOffSteps, graftTail, looseTail, seamTail } from '../finishing/joining.js';
 import { bodySteps, endSteps, repeated, startSteps, tidySteps } from '../finishing/knitting.js';
 import { rectangle } from '../finishing/outline.js';
-import { panelGraftSteps, panelSeamStep, panelSteps, SEAMED, WHOLE } from '../finishing/panel-seam.js';
+import { panelGraftSteps, panelSeamSteps, panelSteps, SEAMED, WHOLE } from '../finishing/panel-seam.js';
 import { type Asked, type Fabric, type Layout, type Made, piece, type Step } from '../piece.js';
 import { done, type Offer, type Outcome, type Problem, refused } from '../problems.js';
 import { madeSizeMm } from '../sizing/made-size.js';
@@ -11,7 +11,7 @@ import { needlesFor } from '../sizing/needles.js';
 import { isReached, isWithin, mostNeedles, panelRefused } from '../sizing/panels.js';
 import { dimensionMm, type Window } from '../sizing/rows.js';
 import { seamedWay, sidewaysWay, tubeWay } from '../sizing/sleeves.js';
-import { count, length, say, type Words } from '../words.js';
+import { count, key, length, say, type Words } from '../words.js';
 
 /** Half an adult thumb's girth of about 70 mm, and 10 mm. From memory. */
 const THUMB_MM = 45;
@@ -185,7 +185,7 @@ function oneOf(made: LimbMade): Step[] {
   const ends = [...elastic, ...tidySteps(2, 'length')];
   if (layout.id === 'tube') {
     const slit = thumb.rows > 0 ? say`, but ${openRows(thumb.from, thumb.rows)} to and fro for the thumb` : say``;
-    const manner = { crank: slit, stop: say`; stop with the yarn at needle 1`, end: say`` };
+    const manner = { crank: slit, stop: say`; stop with the yarn at needle ${1}`, end: say`` };
     const knitted = [...startSteps(made, looseTail), ...bodySteps(made, manner), ...endSteps(made, looseTail)];
     return [...knitted, ...castOffSteps(needles), ...ends];
   }
@@ -193,10 +193,10 @@ function oneOf(made: LimbMade): Step[] {
     return [...panelSteps(made, graftTail(made), looseTail), ...panelGraftSteps(made), ...ends];
   const open =
     thumb.rows > 0
-      ? say` Leave ${openRows(thumb.from, thumb.rows)} open for the thumb, and sew two stitches across each end of the opening.`
+      ? say`; leave ${key`${openRows(thumb.from, thumb.rows)} open`} for the thumb and sew two stitches across each end of the opening`
       : say``;
   const knitted = [...panelSteps(made, looseTail, seamTail(rows * rowMm)), ...castOffSteps(needles)];
-  return [...knitted, panelSeamStep(rows - thumb.rows, say`the side edges from either end`, open), ...ends];
+  return [...knitted, ...panelSeamSteps(rows - thumb.rows, say`the side edges from either end${open}`), ...ends];
 }
 
 function thumbAssumed(made: LimbMade): Words[] {

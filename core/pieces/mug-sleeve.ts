@@ -4,7 +4,7 @@ import { gatherSteps, gatherTail } from '../finishing/gathering.js';
 import { castOffSteps, graftTail, looseTail, seamTail } from '../finishing/joining.js';
 import { bodySteps, endSteps, startSteps, type Tail, tidySteps } from '../finishing/knitting.js';
 import { rectangle } from '../finishing/outline.js';
-import { panelGraftSteps, panelSeamStep, panelSteps, RING, SEAMED, WHOLE } from '../finishing/panel-seam.js';
+import { panelGraftSteps, panelSeamSteps, panelSteps, RING, SEAMED, WHOLE } from '../finishing/panel-seam.js';
 import { type Asked, type Fabric, type Layout, type Made, piece, type Step } from '../piece.js';
 import { done, type Offer, type Outcome, type Problem, refused } from '../problems.js';
 import { madeSizeMm } from '../sizing/made-size.js';
@@ -12,7 +12,7 @@ import { needlesFor } from '../sizing/needles.js';
 import { isReached, isWithin, middleMm, mostNeedles, panelRefused } from '../sizing/panels.js';
 import { dimensionMm, type Window } from '../sizing/rows.js';
 import { seamedWay, sidewaysWay, tubeWay } from '../sizing/sleeves.js';
-import { count, length, say } from '../words.js';
+import { count, key, length, say } from '../words.js';
 
 /** No mug or jar is as little round as this, and few are as far across. From memory. */
 const ACROSS_UNDER_MM = 150;
@@ -205,10 +205,10 @@ function steps(made: SleeveMade): Step[] {
   const open = Math.round(asked.handle / rowMm);
   const beside =
     open > 0
-      ? say` Leave ${count(open, 'row')} open where the handle is, and sew twice across each end of the opening.`
+      ? say`; leave ${key`${count(open, 'row')} open`} where the handle is and sew twice across each end of the opening`
       : say``;
-  const seam = panelSeamStep(rows - open, say`the side edges together`, beside);
-  return [...knitted(first, seamTail(rows * rowMm)), ...ends(made), seam, ...tidySteps(2, 'height')];
+  const seam = panelSeamSteps(rows - open, say`the side edges together${beside}`);
+  return [...knitted(first, seamTail(rows * rowMm)), ...ends(made), ...seam, ...tidySteps(2, 'height')];
 }
 
 export const mugSleeve = piece({

@@ -10,7 +10,7 @@ import {
 import { foldSeamSteps, graftTail, ringGraftSteps, seamTail } from '../finishing/joining.js';
 import { bodySteps, endSteps, startSteps, tidySteps } from '../finishing/knitting.js';
 import { rectangle } from '../finishing/outline.js';
-import { strapMm, strapNotion, strapStep } from '../finishing/strap.js';
+import { strapMm, strapNotion, strapSteps } from '../finishing/strap.js';
 import { type Asked, type Fabric, type Layout, type Made, piece } from '../piece.js';
 import { done, type Outcome, refused } from '../problems.js';
 import type { Window } from '../sizing/rows.js';
@@ -207,7 +207,7 @@ export const pouch = piece({
       ...ringGraftSteps(made),
       ...foldSeamSteps(made.rowsInPiece),
       ...(closureMm === undefined ? [] : closureSteps(made, widthMm, closureMm, ringOf(made))),
-      ...(made.asked.strap === undefined ? [] : [strapStep(closureMm !== undefined && ringOf(made) > 0)]),
+      ...(made.asked.strap === undefined ? [] : strapSteps(closureMm !== undefined && ringOf(made) > 0)),
       ...tidySteps(closureMm === undefined ? ENDS : ENDS + CLOSURE_ENDS, 'width', true),
     ];
   },

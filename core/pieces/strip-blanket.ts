@@ -2,8 +2,8 @@ import { aspects } from '../aspects.js';
 import { castOffSteps, looseTail, shutSteps, shutTail } from '../finishing/joining.js';
 import { bodySteps, endSteps, repeated, startSteps, tidySteps } from '../finishing/knitting.js';
 import { rectangle } from '../finishing/outline.js';
-import { PANEL_NEEDLES } from '../finishing/panel-seam.js';
-import { alikeStep, borderStep, joinStripsStep, lifting } from '../finishing/strips.js';
+import { PANEL_NEEDLES, TO_AND_FRO } from '../finishing/panel-seam.js';
+import { alikeStep, borderStep, evenedStep, joinSteps } from '../finishing/strips.js';
 import { type Asked, type Fabric, type Layout, type Made, type Outline, piece, type Step } from '../piece.js';
 import { done, type Outcome, type Problem, refused } from '../problems.js';
 import { needlesFor } from '../sizing/needles.js';
@@ -164,14 +164,19 @@ const barsOf = ({ layout, rows, rowsInPiece }: WideMade): number => (layout.form
 function oneStrip(made: WideMade): Step[] {
   const isTube = made.layout.form === 'round';
   const left = isTube ? shutTail(made) : looseTail;
-  const crank = isTube ? lifting(made.rows) : say` to and fro, weights on both edges${lifting(made.rows)}`;
-  const stop = isTube ? say`; stop with the yarn at needle 1` : say``;
   return [
     ...startSteps(made, left, isTube ? { threads: true } : { beside: PANEL_NEEDLES }),
-    ...bodySteps(made, { crank, stop, end: say`` }),
+    ...bodySteps(made, isTube ? undefined : TO_AND_FRO),
     ...endSteps(made, left),
     ...(isTube ? shutSteps(made, 2) : castOffSteps(made.needles)),
   ];
+}
+
+/** The strips sewn together, half a stitch of each in the folds of a tube. */
+function joinedSteps(made: WideMade): Step[] {
+  const { parts, form } = made.layout;
+  const taken = form === 'round' ? say`along the folds, half a stitch from each` : say`a full stitch from each edge`;
+  return [evenedStep, ...joinSteps('strips', { parts, bars: barsOf(made), rowMm: made.rowMm, taken })];
 }
 
 /** Stitches of a border all round, corners counted once. */
@@ -226,7 +231,7 @@ export const stripBlanket = piece({
     return [
       ...(parts > 1 ? [alikeStep(parts)] : []),
       ...repeated(oneStrip(made), parts),
-      ...(parts > 1 ? [joinStripsStep(made, barsOf(made))] : []),
+      ...(parts > 1 ? joinedSteps(made) : []),
       ...(made.asked.border > 0 ? [borderStep(made.asked.border, borderStitches(made))] : []),
       ...tidySteps(2 * parts + 2 * (parts - 1), 'length', made.layout.form === 'round'),
     ];

@@ -1,8 +1,9 @@
 import { aspects } from '../aspects.js';
 import { gatherSteps, gatherTail, gatherTailMm, plugRadiusMm } from '../finishing/gathering.js';
+import { tailOf } from '../finishing/joining.js';
 import { bodySteps, endSteps, startSteps, type Tail, tidySteps } from '../finishing/knitting.js';
 import { rectangle } from '../finishing/outline.js';
-import { panelSeamStep, panelSteps } from '../finishing/panel-seam.js';
+import { panelSeamSteps, panelSteps } from '../finishing/panel-seam.js';
 import { ballFilling, stuffingNotion, stuffStep } from '../finishing/stuffing.js';
 import { mattressTailMm } from '../finishing/tails.js';
 import { type Asked, type Fabric, type Layout, type Made, piece, type Step } from '../piece.js';
@@ -11,7 +12,7 @@ import { madeSizeMm } from '../sizing/made-size.js';
 import { needlesFor } from '../sizing/needles.js';
 import { isWithin, middleMm, mostNeedles, panelRefused } from '../sizing/panels.js';
 import { dimensionMm, type Measure, type Window } from '../sizing/rows.js';
-import { tail as cutLength, length, say } from '../words.js';
+import { key, length, say } from '../words.js';
 
 const asks = {
   diameter: {
@@ -172,7 +173,7 @@ function steps(made: BallMade): Step[] {
       id: 'through',
       driver: 'fold' as const,
       count: 1,
-      say: say`Take both tails through the middle, each to the other end, draw the ends in a little and fasten them.`,
+      say: say`${key`Take both tails through the middle`}, each to the other end; draw the ends in a little and ${key`fasten`}.`,
     },
     ...tidySteps(2, 'diameter', false, false),
   ];
@@ -183,15 +184,13 @@ function steps(made: BallMade): Step[] {
   return [
     ...panelSteps(made, sewing, tail),
     ...first,
-    panelSeamStep(rows, say`the side edges together up from there`),
+    ...panelSeamSteps(rows, say`the side edges together up from there`),
     ...closing,
   ];
 }
 
-function sewAndGatherTail(seamMm: number, roundMm: number): Tail {
-  const lengthMm = gatherTailMm(roundMm) + mattressTailMm(seamMm);
-  return { lengthMm, say: say`a tail of ${cutLength(lengthMm)} to gather and sew with` };
-}
+const sewAndGatherTail = (seamMm: number, roundMm: number): Tail =>
+  tailOf(gatherTailMm(roundMm) + mattressTailMm(seamMm), 'gather and sew with');
 
 export const stuffedBall = piece({
   id: 'stuffed-ball',

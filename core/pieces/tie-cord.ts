@@ -1,12 +1,14 @@
 import { aspects } from '../aspects.js';
-import { bodySteps, tidySteps } from '../finishing/knitting.js';
+import { further } from '../finishing/further.js';
+import { looseTail } from '../finishing/joining.js';
+import { bodySteps, countersStep, tidySteps } from '../finishing/knitting.js';
 import { rectangle } from '../finishing/outline.js';
 import { strapMm } from '../finishing/strap.js';
 import { LOOSE_TAIL_MM } from '../finishing/tails.js';
 import { type Asked, type Layout, type Made, piece, type Step } from '../piece.js';
 import { done, type Outcome, refused } from '../problems.js';
 import type { Window } from '../sizing/rows.js';
-import { count, length, say, tail, type Words } from '../words.js';
+import { count, key, length, say, type Words } from '../words.js';
 
 /** Half the width of the window, as a share of the length. From memory. */
 const TOLERANCE = 0.05;
@@ -137,7 +139,7 @@ function steps(made: CordMade): Step[] {
         id: 'rings',
         driver: 'ring',
         count: 2,
-        say: say`Turn ${length(THROUGH_RINGS_MM / 2)} of each end through its ring and sew it down.`,
+        say: say`Turn ${length(THROUGH_RINGS_MM / 2)} of ${key`each end through its ring`}; ${key`sew it down`}.`,
       },
     ],
     knots: [
@@ -145,7 +147,7 @@ function steps(made: CordMade): Step[] {
         id: 'knots',
         driver: 'fold',
         count: 2,
-        say: say`Knot each end, ${length(KNOTTED_MM / 2)} of it in the knot.`,
+        say: say`${key`Knot each end`}, ${length(KNOTTED_MM / 2)} of it in the knot.`,
       },
     ],
   };
@@ -155,7 +157,7 @@ function steps(made: CordMade): Step[] {
           id: 'try',
           driver: 'check',
           count: 1,
-          say: say`Hang twice the load on it and look at the seams; if it is too thin for that, knit it double.`,
+          say: say`${key`Hang twice the load on it`} and look at the seams; if it is too thin for that, knit it double.`,
         },
       ]
     : [];
@@ -166,16 +168,21 @@ function steps(made: CordMade): Step[] {
       driver: 'set_up',
       count: 1,
       yarn: tailYarn,
-      say: say`Cast on ${count(needles, 'needle')} with the main yarn, a weight right on it; leave a tail of ${tail(LOOSE_TAIL_MM)}. Set your counters to 0.`,
+      say: say`${key`Cast on ${count(needles, 'needle')}`} with the main yarn, a weight right on it; ${looseTail.say}.`,
     },
+    countersStep(needles, false),
     ...bodySteps(made),
+    {
+      ...further('cut_main', say`${key`Cut`} the yarn; ${looseTail.say}.`),
+      yarn: tailYarn,
+    },
     {
       id: 'gather',
       driver: 'gather',
       count: needles,
-      yarn: tailYarn,
-      say: say`Cut the yarn, leaving ${tail(LOOSE_TAIL_MM)}, lift the ${count(needles, 'loop')} off, thread the tail through them all and draw it up. Hang the cord by one end until it has stopped turning.`,
+      say: say`Lift the ${count(needles, 'loop')} off; ${key`thread the tail through all ${count(needles, 'loop')}`} and draw it up.`,
     },
+    further('hang', say`${key`Hang the cord by one end`} until it has stopped turning.`),
     ...(joined[ends] ?? []),
     ...tried,
     ...tidySteps(2, 'length'),

@@ -1,20 +1,20 @@
 import { aspects } from '../aspects.js';
 import { buttonAndLoopSteps, buttonNotion } from '../finishing/buttons.js';
 import { closureNotions, closureSteps } from '../finishing/closing.js';
-import { drawstringNotion, drawstringStep } from '../finishing/drawstring.js';
+import { drawstringNotion, drawstringSteps } from '../finishing/drawstring.js';
 import { edgeClosureProblems, edgeForMm } from '../finishing/edge-closure.js';
 import { flapSteps } from '../finishing/flap.js';
 import { hemSteps, hemTail } from '../finishing/hemming.js';
 import { castOffSteps, looseTail, shutSteps, shutTail } from '../finishing/joining.js';
 import { bodySteps, endSteps, startSteps, tidySteps } from '../finishing/knitting.js';
 import { rectangle } from '../finishing/outline.js';
-import { NEEDLES_FREE, PANEL_NEEDLES, panelSeamStep, TO_AND_FRO } from '../finishing/panel-seam.js';
+import { NEEDLES_FREE, PANEL_NEEDLES, panelSeamSteps, TO_AND_FRO } from '../finishing/panel-seam.js';
 import { mattressTailMm } from '../finishing/tails.js';
 import { type Asked, type Fabric, type Layout, type Made, piece, type Step } from '../piece.js';
 import { done, type Outcome, type Problem, refused } from '../problems.js';
 import { needlesFor } from '../sizing/needles.js';
 import { dimensionMm, type Measure } from '../sizing/rows.js';
-import { length, say, tail, type Words } from '../words.js';
+import { key, length, say, tail, type Words } from '../words.js';
 
 /** A hem for a cord to run in. From memory. */
 const HEM_MM = 25;
@@ -198,7 +198,7 @@ function topSteps(made: BagMade): Step[] {
   return [
     ...(way === 'flap' ? flapSteps(made, flapRows, isDouble(asked)) : hemMm > 0 ? hemSteps(made, hemMm) : castOff),
     // Where no hem holds it, a cord goes in as far down as a hem would.
-    ...(way === 'drawstring' ? [drawstringStep(needles, hemMm, HEM_MM)] : []),
+    ...(way === 'drawstring' ? drawstringSteps(needles, hemMm, HEM_MM) : []),
     ...(way === 'closure' ? closureSteps(made, topMm(made), asked.closure ?? 0, 0) : []),
     ...(way === 'flap' ? buttonAndLoopSteps(topMm(made), 'the edge of the flap', 'the front') : []),
   ];
@@ -211,12 +211,12 @@ function steps(made: BagMade): Step[] {
   const isTube = layout.form === 'round';
   const seamMm = mattressTailMm(rows * rowMm);
   const along = say`the side edges together with ${tail(seamMm)} of yarn`;
-  const side: Step = { ...panelSeamStep(rows, along), yarn: [{ role: 'main', lengthMm: seamMm }] };
+  const side = panelSeamSteps(rows, along, { cutMm: seamMm });
   return [
     ...startSteps(made, first, isTube ? { threads: true } : { beside: PANEL_NEEDLES }),
     ...bodySteps(made, isTube ? undefined : TO_AND_FRO),
     ...endSteps(made, shutTail(made)),
-    ...(isTube ? [] : [side]),
+    ...(isTube ? [] : side),
     ...shutSteps(made, double ? 2 : 1),
     ...(double ? [PUSHED_IN] : []),
     ...topSteps(made),
@@ -228,7 +228,7 @@ const PUSHED_IN: Step = {
   id: 'fold',
   driver: 'fold',
   count: 1,
-  say: say`Push one half into the other until the two bottoms meet; the rim folds half way, in one row.`,
+  say: say`${key`Push one half into the other`} until the two bottoms meet; the rim folds half way, in one row.`,
 };
 
 function assumes({ asked, ...made }: BagMade): readonly Words[] {

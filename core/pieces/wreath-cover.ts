@@ -2,13 +2,13 @@ import { aspects } from '../aspects.js';
 import { graftTail, seamTail } from '../finishing/joining.js';
 import { tidySteps } from '../finishing/knitting.js';
 import { rectangle } from '../finishing/outline.js';
-import { panelGraftSteps, panelSeamStep, panelSteps, RING, SEAMED } from '../finishing/panel-seam.js';
+import { panelGraftSteps, panelSeamSteps, panelSteps, RING, SEAMED } from '../finishing/panel-seam.js';
 import { type Asked, type Fabric, type Layout, type Made, piece } from '../piece.js';
 import { done, type Offer, type Outcome, type Problem, refused } from '../problems.js';
 import { needlesFor } from '../sizing/needles.js';
 import { isReached, isWithin, middleMm, mostNeedles, panelRefused } from '../sizing/panels.js';
 import { dimensionMm, type Window } from '../sizing/rows.js';
-import { length, say, tail } from '../words.js';
+import { key, length, say, tail } from '../words.js';
 
 const asks = {
   outside: {
@@ -180,16 +180,15 @@ export const wreathCover = piece({
   steps: (made) => [
     ...panelSteps(made, graftTail(made), seamTail(lengthMm(made))),
     ...panelGraftSteps(made, say` round the form, where it will hang`),
-    panelSeamStep(
+    ...panelSeamSteps(
       made.rowsInPiece,
-      say`the two edges together round the form, on the inner side of the ring`,
-      say` Push the fullness toward the seam as you go, and keep the seam off the front.`,
+      say`the two edges together round the form, ${key`on the inner side`} of the ring; push the fullness toward the seam as you go, and keep the seam off the front`,
     ),
     {
       id: 'hanging_loop',
       driver: 'loop',
       count: 1,
-      say: say`Knot a loop of ${tail(LOOP_MM)} of cord over the graft.`,
+      say: say`${key`Knot a loop of ${tail(LOOP_MM)} of cord`} over the graft.`,
     },
     ...tidySteps(2, 'length round the middle', false, false),
   ],

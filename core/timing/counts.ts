@@ -6,11 +6,17 @@ export type Counts = { known: readonly { driver: Driver; count: number }[]; unkn
 
 /**
  * Adds up what steps count. A step that counts 0 is one whose count waits for something not known yet, such as the
- * needles of the machine: its driver is named, since what is known of it is not the whole.
+ * needles of the machine: its driver is named, since what is known of it is not the whole. One without a driver
+ * counts nothing.
  */
 export function countsOf(steps: readonly Pick<Step, 'driver' | 'count' | 'times'>[]): Counts {
   const counts = new Map<Driver, number>();
-  for (const { driver, count, times = 1 } of steps) counts.set(driver, (counts.get(driver) ?? 0) + times * count);
+  const unknown = new Set<Driver>();
+  for (const { driver, count, times = 1 } of steps) {
+    if (driver === undefined) continue;
+    counts.set(driver, (counts.get(driver) ?? 0) + times * count);
+    if (count === 0) unknown.add(driver);
+  }
   const known = [...counts].map(([driver, count]) => ({ driver, count })).filter(({ count }) => count > 0);
-  return { known, unknown: [...new Set(steps.filter(({ count }) => count === 0).map(({ driver }) => driver))] };
+  return { known, unknown: [...unknown] };
 }

@@ -1,7 +1,7 @@
 import type { Step } from '../piece.js';
 
 /** What a step takes its time from. */
-export type Driver = Step['driver'];
+export type Driver = NonNullable<Step['driver']>;
 
 /** Work at the machine, or at the table afterwards. */
 export type Stage = 'knit' | 'finish';

@@ -107,6 +107,7 @@ function printedFigure(figure: Figure, printing: Printing): string {
     case 'text':
       return figure.text;
     case 'words':
+    case 'key':
       return printed(figure.words, printing);
   }
 }
@@ -119,4 +120,27 @@ export function printed(words: Words, printing: Printing): string {
       return figure === undefined ? part : part + printedFigure(figure, printing);
     })
     .join('');
+}
+
+/** A stretch of a printed sentence; `key` where the short form keeps it. */
+export type Run = { text: string; key: boolean };
+
+/** A sentence as {@link printed}, its key words apart from the others. */
+export function printedRuns(words: Words, printing: Printing): Run[] {
+  const runs: Run[] = [];
+  const add = (text: string, key: boolean): void => {
+    const last = runs.at(-1);
+    if (last?.key === key) last.text += text;
+    else if (text !== '') runs.push({ text, key });
+  };
+  const walk = ({ parts, figures }: Words, key: boolean): void =>
+    parts.forEach((part, i) => {
+      add(part, key);
+      const figure = figures[i];
+      if (figure === undefined) return;
+      if (figure.is === 'words' || figure.is === 'key') walk(figure.words, key || figure.is === 'key');
+      else add(printedFigure(figure, printing), key);
+    });
+  walk(words, false);
+  return runs;
 }

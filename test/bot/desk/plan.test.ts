@@ -253,7 +253,7 @@ describe('steps', () => {
     await open.say(POUCH);
     const fresh = await open.say('steps');
     expect(fresh.card.lead).toBe('Steps for the pouch, 109 rows on 46 needles');
-    expect(fresh.card.steps.join(' ')).toContain('The graft makes row 110');
+    expect(fresh.card.steps.join(' ')).toContain('this is row 110');
     await open.say('46 needles, 110 rows in 23 in');
     const moved = await open.say('steps');
     expect(moved.card.body[0]).toBe('Your gauge has moved on since: it was 109 rows then.');

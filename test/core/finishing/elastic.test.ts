@@ -8,5 +8,5 @@ test('an elastic is nine tenths of what it goes round, and an overlap', () => {
   expect(elasticMm(215.7)).toBeCloseTo(214.1, 1);
   expect(elasticNotion(525)).toMatchObject({ count: 1, cutMm: 525 });
   expect(elasticNotion(525, 2).count).toBe(2);
-  expect(printed(elasticStep('the brim').say, { units: 'cm' })).toContain('round the brim, overlap its ends by 2 cm');
+  expect(printed(elasticStep('the brim').say, { units: 'cm' })).toContain('round the brim; overlap its ends by 2 cm');
 });

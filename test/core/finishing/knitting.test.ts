@@ -16,13 +16,21 @@ describe('the rows of a piece', () => {
     ]);
     // 50 rows of 5.08 mm are 254 mm.
     const words = printed(steps[1]?.say ?? say``, { units: 'in' });
-    expect(words).toContain('to the needles: about 10 in');
+    expect(words).toContain('to the needles, about 10 in');
     // 106 rows of 5.08 mm are 538.5 mm.
-    expect(words).toContain('all the rows hang about 21 1/4 in');
+    expect(printed(steps[2]?.say ?? say``, { units: 'in' })).toContain('all the rows hang about 21 1/4 in');
   });
 
   test('too few to measure are cranked at one go', () => {
     expect(bodySteps({ ...made, measureAtRow: undefined }).map((s) => s.count)).toEqual([106 * 46]);
+  });
+
+  test('are lifted on the way where they are so many that they pull on themselves', () => {
+    const told = (rows: number) => printed(bodySteps({ ...made, rows }).at(-1)?.say ?? say``, { units: 'in' });
+    expect([told(60).includes('lift the work'), told(61).includes('lift the work every 60 rows')]).toEqual([
+      false,
+      true,
+    ]);
   });
 
   test('are counted as nothing while the needles are not known', () => {
@@ -35,10 +43,10 @@ describe('contrast threads', () => {
     startSteps({ needles }, tail, { threads: true }).map((s) => printed(s.say, { units: 'in' }));
 
   test('mark needle 1 and the needle opposite where the counter is set to 0, and come out at the end', () => {
-    expect(words(46).at(-1)).toContain('one to that of needle 24');
-    expect(words(undefined).at(-1)).toContain('the needle opposite');
+    expect(words(46).at(-1)).toContain('both counters to 0; tie contrast threads at needles 1 and 24');
+    expect(words(undefined).at(-1)).toContain('at needle 1 and opposite');
     expect(printed(tidySteps(6, 'width', true)[0]?.say ?? say``, { units: 'in' })).toContain(
-      'Take out the contrast threads',
+      'take out the contrast threads',
     );
   });
 
@@ -62,6 +70,10 @@ describe('the waste yarn', () => {
     const bare = startSteps(made, { lengthMm: undefined, say: say`a tail` });
     expect(bare.find((s) => s.id === 'join_main')?.yarn).toEqual([]);
   });
+});
+
+test('the counters are checked before the yarn is cut', () => {
+  expect(endSteps(made, tail).map((s) => s.id)).toEqual(['check_counters', 'cut_main', 'waste_off', 'run_off']);
 });
 
 test('a piece ends with its ends woven in, its tools counted and its size taken', () => {

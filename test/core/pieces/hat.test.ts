@@ -52,7 +52,7 @@ describe('a hat for a girl of five, on 48 needles in bulky yarn', () => {
   // √(19·9.5·6.5) = 34.253 mm a stitch: 48·34.253·1.05 + 150; 2·456 + 300.
   test('leaves a tail to sew the brim and one to gather the crown', () => {
     expect(tails(plan)).toEqual([expect.closeTo(1876.3, 1), expect.closeTo(1212, 9)]);
-    expect(stepText(plan)).toContain('leave a tail of 1.9 m to sew the brim down with');
+    expect(stepText(plan)).toContain('leave 1.9 m to sew the brim down with');
   });
 
   // 456·(181 + 40) = 48·34·9.5·6.5 = 100,776 mm².

@@ -72,7 +72,9 @@ describe('the height of a headband', () => {
     expect(heightOf(made)).toBeCloseTo(101.25, 9);
     expect([count(made, 'graft'), count(made, 'mattress')]).toEqual([29, 101]);
     expect(text(made.because ? [made.because] : [])[0]).toContain('so a panel is folded instead');
-    expect(text(made.steps.map((s) => s.say)).join(' ')).toContain('folded once along, right side out, 101 bars');
+    expect(text(made.steps.map((s) => s.say)).join(' ')).toContain(
+      'Mattress 101 bars, a full stitch from each edge, meeting at each marker: the ring folded once along',
+    );
   });
 
   // 29·101·7.5·5, of which 2·7.5·505 lie in the seam.

@@ -43,9 +43,9 @@ describe('wrist warmers for a woman, 180 mm long', () => {
 
   // 45/5 = 9 rows from row 18: 36 − 9 = 27 bars.
   test('leave 9 rows of the seam open for the thumb, from row 18 to 27', () => {
-    const seam = made.steps.find((s) => s.driver === 'mattress');
+    const seam = made.steps.find((s) => s.id === 'mattress');
     expect(seam?.count).toBe(27);
-    expect(cm(seam ? [seam.say] : [])).toMatch(/Leave rows 19 to 27 open for the thumb.*two stitches across each end/);
+    expect(cm(seam ? [seam.say] : [])).toMatch(/leave rows 19 to 27 open for the thumb.*two stitches across each end/);
     expect(cm(made.assumed)).toContain('a thumb opening of 4.5 cm, 9 rows from row 18 on');
   });
 

@@ -116,7 +116,7 @@ describe('room for a handle', () => {
   test('is a part of the seam left open in an upright panel', () => {
     const made = sleeve({ ...JAR, base: BASE, handle: mm(60) });
     expect(count(made, 'mattress')).toBe(32 - 12);
-    expect(cm(made.steps.map((s) => s.say))).toContain('Leave 12 rows open where the handle is');
+    expect(cm(made.steps.map((s) => s.say))).toContain('leave 12 rows open where the handle is');
     expect(cm(made.assumed)).toContain('6 cm left open in the seam for the handle');
   });
 

@@ -71,7 +71,7 @@ describe('a tube whose ends are shut flat', () => {
     const made = planOf(plainTube, { length: mm(558.8), ends: { is: 'choice', id: 'shut' } }, { needles: 45 });
     const step = made.steps.find((s) => s.id === 'shut');
     expect(step?.count).toBe(2 * 22);
-    expect(printed(step?.say ?? say``, { units: 'in' })).toMatch(/22 pairs.*Take the odd loop together with the last/);
+    expect(printed(step?.say ?? say``, { units: 'in' })).toMatch(/22 pairs.*take the odd loop together with the last/);
   });
 
   test.each([

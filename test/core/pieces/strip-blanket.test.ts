@@ -61,7 +61,7 @@ describe('a blanket of 900 by 1100 mm with a border of 20 mm', () => {
   test('says that strips are alike and from one lot, and that the work is lifted', () => {
     const words = cm(blanket.steps.map((s) => s.say));
     expect(words).toContain('Knit 5 strips alike from one dye lot');
-    expect(words).toContain('lifting the work every 60 rows');
+    expect(words).toContain('lift the work every 60 rows');
     expect(words).toContain('4 seams of 212 bars');
     expect(cm(blanket.cautions)).toContain('Not for the bed of a sleeping baby');
   });

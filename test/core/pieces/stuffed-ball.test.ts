@@ -49,12 +49,9 @@ describe('a ball of 48 needles, 114.6 mm across', () => {
   // 1.5·√(48/1.6) = 8.2 mm, so 1.6 cm across.
   test('is gathered to a plug that closes, one end before and one after the filling', () => {
     const told = made.steps.map((s) => [s.driver, printed(s.say, { units: 'cm' })]);
-    expect(told.filter(([driver]) => driver === 'gather' || driver === 'stuff').map(([driver]) => driver)).toEqual([
-      'gather',
-      'stuff',
-      'gather',
-    ]);
-    expect(told.map(([, words]) => words).join(' ')).toMatch(/about 1.6 cm across.*needles, and measure its diameter/);
+    const closing = made.steps.filter(({ driver }) => driver === 'gather' || driver === 'stuff');
+    expect(closing.map(({ driver }) => driver)).toEqual(['gather', 'stuff', 'gather']);
+    expect(told.map(([, words]) => words).join(' ')).toMatch(/about 1.6 cm across.*needles; .*measure its diameter/);
   });
 
   test('has π/2 of the fabric of its sphere, which no row count changes', () => {

@@ -73,6 +73,10 @@ test('steps whose count is not known yet are named, and the rest is timed', () =
   expect(found.knit.medianS).toBe(0);
 });
 
+test('a step without a driver takes its time in that of another, and is not named', () => {
+  expect(timing([{ count: 0 }, ...AT_TABLE], rates([]))).toEqual(timing(AT_TABLE, rates([])));
+});
+
 test('a step done for each of two parts counts twice', () => {
   const [line] = timing([{ driver: 'graft', count: 24, times: 2 }], rates([])).lines;
   expect(line).toMatchObject({ count: 48 });
