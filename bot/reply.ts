@@ -151,7 +151,7 @@ export type Reply = { offers: readonly Offered[] } & (
       notes: readonly Words[];
       assumed: readonly Words[];
     }
-  | { kind: 'steps'; plan: Plan; rowsBefore: number | undefined }
+  | { kind: 'steps'; plan: Plan; form: 'long' | 'short'; rowsBefore: number | undefined }
   | {
       kind: 'question';
       asks: Words;

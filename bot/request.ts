@@ -61,7 +61,7 @@ export const PlanAsk = z.object({
   /** Several sizes of the piece in one go; `values` are those that all of them share. */
   sizes: Sizes,
   on: Bench.default({}),
-  focus: z.array(z.enum(['rows', 'needles', 'yarn', 'notions', 'steps'])).default([]),
+  focus: z.array(z.enum(['rows', 'needles', 'yarn', 'notions', 'steps', 'checklist'])).default([]),
   due: Due.optional(),
   /** The maker's words for the sizes, kept while the piece is not known and so cannot be asked what they mean. */
   words: z.string().optional(),
@@ -212,7 +212,12 @@ export const Request = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('where'), ...which }),
   /** One of several sizes is meant, and not said which. */
   z.object({ kind: z.literal('which_size') }),
-  z.object({ kind: z.literal('steps'), planId: z.string().optional() }),
+  /** `short`: the key words of each, as a checklist. */
+  z.object({
+    kind: z.literal('steps'),
+    planId: z.string().optional(),
+    form: z.enum(['long', 'short']).default('long'),
+  }),
   z.object({ kind: z.literal('stock'), stock: StockAsk }),
   z.object({ kind: z.literal('show_shelf'), team: z.boolean().optional(), name: z.string().optional() }),
   /** The ways a yarn is sold: what a ball of it holds, and what one or several cost. */

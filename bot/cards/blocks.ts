@@ -48,7 +48,7 @@ export function blocks(card: Card, turn: string): Block[] {
           richText(
             list(
               'ordered',
-              card.steps.map((step) => section(run(step))),
+              card.steps.map((step) => section(...step.map(({ text, key }) => run(text, key)))),
             ),
           ),
         ]),

@@ -1,3 +1,4 @@
+import type { Run } from '../../core/index.js';
 import type { Offered } from '../reply.js';
 
 /**
@@ -20,8 +21,8 @@ export type Card = {
   body: readonly string[];
   /** Facts with a label each, always in the order Chance, Better, Yarn, Assumed, Left out. */
   facts: readonly { label: string; text: string }[];
-  /** Numbered, in order. */
-  steps: readonly string[];
+  /** Numbered, in order; key words are shown bold where that can be. */
+  steps: readonly (readonly Run[])[];
   table?: Table | undefined;
   offers: readonly Offered[];
   /** Small print: the gauge used, who can see it. */

@@ -36,7 +36,7 @@ type How = { printing: Printing; inSpans: boolean };
 const frameOf = ({ parts, figures }: Words): string => JSON.stringify([parts, figures.map(frameOfFigure)]);
 
 function frameOfFigure(figure: Figure): string {
-  if (figure.is === 'words') return frameOf(figure.words);
+  if ('words' in figure) return frameOf(figure.words);
   return figure.is === 'text' ? figure.text : figure.is;
 }
 
@@ -56,7 +56,7 @@ function together(all: readonly Words[], how: How): string {
 const MOST_LISTED = 3;
 
 function listed(figures: readonly Figure[], how: How): string {
-  const inner = figures.flatMap((figure) => (figure.is === 'words' ? [figure.words] : []));
+  const inner = figures.flatMap((figure) => ('words' in figure ? [figure.words] : []));
   if (inner.length > 0) return together(inner, how);
   const { printing, inSpans } = how;
   const texts = figures.map((figure) => printed({ parts: ['', ''], figures: [figure] }, printing));

@@ -10,7 +10,7 @@ export function plainText(card: Card): string {
     ...card.body,
     ...table,
     ...card.facts.map(({ label, text }) => `${label}: ${text}`),
-    ...card.steps.map((step, i) => `${i + 1}. ${step}`),
+    ...card.steps.map((step, i) => `${i + 1}. ${step.map(({ text }) => text).join('')}`),
     ...card.foot,
     ...(card.sayings.length === 0 ? [] : [`You can say: ${card.sayings.join(', ')}.`]),
   ];

@@ -19,6 +19,7 @@ import type { Due, PlanAsk, Value } from '../request.js';
 import { type Card, plainCard } from './card.js';
 import { capital, changedLine, counted, gaugeName, joined } from './names.js';
 import { atHandLine, howMany, notionsFact, notionsLead, ofPairs } from './notions.js';
+import { formAsked, stepLines, timesLine } from './steps.js';
 
 /** From here on a chance needs no remedy beside it. */
 const LIKELY = 0.6;
@@ -33,6 +34,7 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
   const knit = `Knit ${counted(plan.rows, 'row')}${on}${alike}${at}`;
   const first = askedFirst(ask);
   const lead = first && LEADS[first](plan, printing);
+  const form = formAsked(ask);
   return plainCard(lead ?? knit, {
     kept: true,
     body: [
@@ -42,6 +44,7 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
       sizeLine(plan, printing),
       ...(plan.because === undefined ? [] : [`${capital(printed(plan.because, printing))}.`]),
       ...(ask.due === undefined ? [] : [dueLine(ask.due)]),
+      ...(form === undefined ? [] : timesLine(plan)),
     ],
     facts: [
       { label: 'Chance', text: chanceText(plan, ask.values, printing) },
@@ -52,7 +55,7 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
     ],
     offers: reply.offers,
     foot: [gaugeName(reply.gauge)],
-    steps: ask.focus.includes('steps') ? plan.steps.map(({ say }) => printed(say, printing)) : [],
+    steps: form === undefined ? [] : stepLines(plan, form, printing),
     sayings: ['start', 'steps', ...(changed.length === 0 ? [] : ['undo']), 'my gauge', ...resize(plan, printing)],
   });
 }
@@ -186,15 +189,17 @@ function dayInWords(iso: string): string {
 }
 
 /** The steps of a plan, numbered, with what to have at hand and the cautions that go with it. */
-export function stepsCard({ plan, rowsBefore }: ReplyOf<'steps'>, printing: Printing): Card {
+export function stepsCard({ plan, form, rowsBefore, offers }: ReplyOf<'steps'>, printing: Printing): Card {
   const moved =
     rowsBefore === undefined ? [] : [`Your gauge has moved on since: it was ${counted(rowsBefore, 'row')} then.`];
   const on = plan.needles === undefined ? '' : ` on ${counted(plan.needles, 'needle')}`;
-  return plainCard(`Steps for the ${plan.label.toLowerCase()}, ${counted(plan.rows, 'row')}${on}`, {
+  const what = form === 'long' ? 'Steps' : 'Checklist';
+  return plainCard(`${what} for the ${plan.label.toLowerCase()}, ${counted(plan.rows, 'row')}${on}`, {
     kept: true,
-    body: [...moved, ...atHandLine(plan, printing)],
-    steps: plan.steps.map(({ say }) => capital(printed(say, printing))),
+    body: [...moved, ...atHandLine(plan, printing), ...timesLine(plan)],
+    steps: stepLines(plan, form, printing),
+    offers,
     foot: plan.cautions.map((words) => printed(words, printing)),
-    sayings: ['my gauge', ...resize(plan, printing)],
+    sayings: [form === 'long' ? 'short steps' : 'long steps', 'my gauge', ...resize(plan, printing)],
   });
 }

@@ -8,6 +8,7 @@ import { askedFirst, dueLine } from './plan.js';
 import { title } from './sizes-lead.js';
 import { NEEDS_LEADS, notionsFact, yarnFact } from './sizes-needs.js';
 import { isShared, plansOf, printedSides, sidesOf, sizesTable, told } from './sizes-table.js';
+import { formAsked } from './steps.js';
 
 type Reply = ReplyOf<'sizes'>;
 
@@ -42,7 +43,7 @@ export function sizesCard(reply: Reply, printing: Printing): Card {
       ...commonLine(plans, printing),
       ...say(({ because }) => (because === undefined ? [] : [because])).map((text) => `${capital(text)}.`),
       ...(ask.due === undefined ? [] : [dueLine(ask.due)]),
-      ...(ask.focus.includes('steps') ? ['Choose a size for its steps.'] : []),
+      ...(formAsked(ask) ? ['Choose a size for its steps.'] : []),
       ...(plans.length < sizes.length ? ['Choose a size that cannot be made to see what would work for it.'] : []),
       ...notes.map((words) => printed(words, printing)),
     ],

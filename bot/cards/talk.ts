@@ -81,7 +81,7 @@ export function helpCard(
       { label: 'Rows', text: `${rows}, "make it 12", "on the 48", "notions for 12"` },
       { label: 'Gauge', text: `"${measured}", "my gauge"` },
       { label: 'Shelf', text: '"I have 3 balls of grey wool, lot 12", "used 20 g of grey wool", "my shelf"' },
-      { label: 'Any time', text: '"steps", "undo", "never mind", "use inches"' },
+      { label: 'Any time', text: '"steps", "checklist", "undo", "never mind", "use inches"' },
     ],
     offers,
     foot: ["I can't see your machine, promise a width (needles and tension set it) or tell you what a law allows."],

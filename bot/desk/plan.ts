@@ -73,7 +73,7 @@ async function planned(
       button: 'Show Steps',
       say: 'steps',
       spoken: `Show the steps for this ${made.label.toLowerCase()}`,
-      request: { kind: 'steps', planId },
+      request: { kind: 'steps', planId, form: 'long' },
     },
     ...(follows ? [UNDO] : []),
     MY_GAUGE,

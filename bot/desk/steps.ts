@@ -6,6 +6,12 @@ import { whichSize } from './which-size.js';
 
 const Numbers = z.object({ rows: z.number() });
 
+/** The form of the steps that is not shown. */
+const OTHER = {
+  long: { button: 'Short Steps', say: 'short steps', spoken: 'Show these steps as a checklist', form: 'short' },
+  short: { button: 'Long Steps', say: 'long steps', spoken: 'Show these steps in full', form: 'long' },
+} as const;
+
 /** The steps of a plan, made again from its ask and the gauge as it is now. */
 export const stepsDesk: Desk<'steps'> = async (request, at) => {
   const which = request.planId === undefined ? whichSize(at) : undefined;
@@ -19,5 +25,8 @@ export const stepsDesk: Desk<'steps'> = async (request, at) => {
   const { rows } = Numbers.parse(stored.numbers);
   const rowsBefore = rows === outcome.value.rows ? undefined : rows;
   const talk = { ...at.talk, planId: stored.id, subject: stored.ask, rowsMake: outcome.value.landing.dimension };
-  return { reply: { kind: 'steps', plan: outcome.value, rowsBefore, offers: [] }, talk };
+  const { form } = request;
+  const { form: other, ...button } = OTHER[form];
+  const offers = [{ ...button, request: { kind: 'steps' as const, planId: stored.id, form: other } }];
+  return { reply: { kind: 'steps', plan: outcome.value, form, rowsBefore, offers }, talk };
 };

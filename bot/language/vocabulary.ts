@@ -123,6 +123,7 @@ export const TRADE_WORDS = [
   'weighs',
   'notions',
   'haberdashery',
+  'checklist',
 ];
 
 const EVERYDAY =
@@ -143,7 +144,7 @@ friday saturday sunday january february march april may june july august septemb
 narrower taller longer deeper shorter bigger larger smaller higher broader fewer tight tighter thick thin heavy light lace fine hers his him her start started finish colour color colours colors
 id ill im ive youd hows wanna pls plz thx ty cheers kindly hiya morning evening afternoon sorry yeah yep wondering wonder tried dont
 add adding lose skip skipping drop remove omit change changed changing swap rather prefer knitted knitting dried dry
-list notion min max minimum maximum ish circa above up than lost track counts counters says shows reads weigh weighed unraveled frogged ripped pulled
+list notion short brief min max minimum maximum ish circa above up than lost track counts counters says shows reads weigh weighed unraveled frogged ripped pulled
 scrap sewn meant cranked row tally dial setting`.split(/\s+/);
 
 /** Ordinary words one slip away from a word of the trade: they are not typos, and stay themselves. */

@@ -1,4 +1,5 @@
-import { notionsFor, type Plan, type Printing, printed } from '../../core/index.js';
+import { inShort, notionsFor, type Plan, type Printing, printed } from '../../core/index.js';
+import { capital } from '../cards/names.js';
 import { plainText } from '../cards/plain-text.js';
 import type { Reply, WorkShown } from '../reply.js';
 import type { Answered, Exchange } from '../turn.js';
@@ -131,7 +132,11 @@ function planJson(plan: Plan, printing: Printing) {
       ...notion,
       text: printed(say, printing),
     })),
-    steps: plan.steps.map(({ say, ...step }) => ({ ...step, text: printed(say, printing) })),
+    steps: plan.steps.map(({ say, ...step }) => ({
+      ...step,
+      text: printed(say, printing),
+      short: capital(printed(inShort(say), printing)),
+    })),
     cautions: words(plan.cautions),
     shortfalls: words(plan.shortfalls),
     assumed: words(plan.assumed),

@@ -57,6 +57,8 @@ function line(meaning: Meaning): string {
       return `pick ${meaning.index}`;
     case 'set_units':
       return `set_units ${meaning.units}`;
+    case 'steps':
+      return joined(['steps', meaning.form === 'short' && 'short']);
     case 'undo':
       return meaning.redo ? 'redo' : 'undo';
     case 'unread':

@@ -11,11 +11,16 @@ const FOCUS: Record<string, PlanAsk['focus'][number]> = {
   haberdashery: 'notions',
   steps: 'steps',
   instructions: 'steps',
+  checklist: 'checklist',
 };
+
+/** Before the steps: the key words of each alone. */
+const BRIEF = ['short', 'brief'];
 
 export function focusOf(sheet: Sheet): PlanAsk['focus'] {
   const words = sheet.tokens.flatMap((_, i) => {
     const named = isFree(sheet, i) ? FOCUS[wordAt(sheet, i) ?? ''] : undefined;
+    if (named === 'steps' && BRIEF.includes(wordAt(sheet, i - 1) ?? '')) return 'checklist';
     return named ?? (asksWhatElse(sheet, i) ? 'notions' : []);
   });
   return [...new Set(words)];

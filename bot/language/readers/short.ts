@@ -58,8 +58,12 @@ const FORMS: [RegExp, Request][] = [
     { kind: 'show_shelf', team: true },
   ],
   [
-    /^(?:show )?(?:me )?(?:the )?(?:long |all )?steps(?: please)?$|^how do i (?:make|knit) (?:it|this)$/,
-    { kind: 'steps' },
+    /^(?:show |give )?(?:me )?(?:the )?(?:all |long |full )?(?:the )?steps(?: in full| at length)?(?: please)?$|^how do i (?:make|knit) (?:it|this)$/,
+    { kind: 'steps', form: 'long' },
+  ],
+  [
+    /^(?:show |give )?(?:me )?(?:the |a )?(?:(?:short|brief) (?:steps|checklist)|steps in (?:short|brief)|check ?list)(?: please)?$/,
+    { kind: 'steps', form: 'short' },
   ],
   [
     /^(?:show |list |look up |what |whats |what is |what are |see )?(?:me )?(?:my |the |our )?(?:gauges?|tension|gauge profiles?)(?: (?:list|please|so far|do i have))?(?: (?:on|for|in|with) (?:the |my )?(?:[\p{L} ]*(?: yarn)?|\d+(?: needles?| machine)?))?$/u,

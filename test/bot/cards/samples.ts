@@ -2,7 +2,18 @@ import { type Answer, MEDIUM, POUCH, type Talk, talk } from '../talk.js';
 
 /** Talks that between them bring every kind of card, each line typed after those before it. */
 export const TALKS: Record<string, readonly string[]> = {
-  'a first visit': ['help', POUCH, MEDIUM, 'help', 'steps', 'make it 12', 'thanks', 'undo', 'put it back'],
+  'a first visit': [
+    'help',
+    POUCH,
+    MEDIUM,
+    'help',
+    'steps',
+    'short steps',
+    'make it 12',
+    'thanks',
+    'undo',
+    'put it back',
+  ],
   'questions in turn': ['how many rows for 11', 'a pouch', 'inches', '6 3/4 flat', '46 needles', '110 rows', '22'],
   'a maker in centimetres': [
     'use cm',
@@ -106,6 +117,7 @@ export const TALKS: Record<string, readonly string[]> = {
     'a cowl 24 in round',
     'what else do I need?',
     'steps for a tube 22 in long',
+    'checklist for 2 of them',
     '0 rows, rows for a pouch 11 in wide',
   ],
 };

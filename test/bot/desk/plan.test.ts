@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { codesOf, MEDIUM, POUCH, replyOf, type Talk, talk } from '../talk.js';
+import { type Answer, codesOf, MEDIUM, POUCH, replyOf, type Talk, talk } from '../talk.js';
 
 let open: Talk;
 beforeEach(async () => {
@@ -248,15 +248,59 @@ describe('the question for a size', () => {
 });
 
 describe('steps', () => {
+  const linesOf = (answer: Answer): string[] => answer.card.steps.map((runs) => runs.map(({ text }) => text).join(''));
+
   test('are those of the plan in hand, and say when the gauge has moved on', async () => {
     expect(codesOf(await open.say('steps'))).toEqual(['no_plan_yet']);
     await open.say(POUCH);
     const fresh = await open.say('steps');
     expect(fresh.card.lead).toBe('Steps for the pouch, 109 rows on 46 needles');
-    expect(fresh.card.steps.join(' ')).toContain('this is row 110');
+    expect(linesOf(fresh).join(' ')).toContain('this is row 110');
     await open.say('46 needles, 110 rows in 23 in');
     const moved = await open.say('steps');
     expect(moved.card.body[0]).toBe('Your gauge has moved on since: it was 109 rows then.');
+  });
+
+  test('mark the words that their checklist keeps, and each offers the other', async () => {
+    await open.say('pouch with an 8 in zip');
+    const long = await open.say('steps');
+    const at = (answer: Answer, words: string) => linesOf(answer).findIndex((line) => line.startsWith(words));
+    const graft = at(long, 'Graft 46 pairs');
+    expect(long.card.steps[graft]?.filter(({ key }) => key).map(({ text }) => text)).toEqual([
+      'Graft 46 pairs',
+      'row 107',
+      'stop 5 pairs short',
+    ]);
+    const short = await open.press(0);
+    expect(short.card.lead).toBe('Checklist for the pouch, 106 rows on 46 needles');
+    expect(linesOf(short)[graft]).toBe('Graft 46 pairs; row 107; stop 5 pairs short');
+    expect(linesOf(short)).toEqual(
+      expect.arrayContaining(['Crank 5 waste rows', 'Mattress 53 bars', 'Weave in 6 ends', 'Change; leave 57 in']),
+    );
+    expect(linesOf(await open.press(0))).toEqual(linesOf(long));
+  });
+
+  test('are at most 24 for a pouch with a closure and rings', async () => {
+    await open.say('pouch with an 8 in zip');
+    expect((await open.say('steps')).card.steps.length).toBeLessThanOrEqual(24);
+  });
+
+  test('come in either form with a plan that asks for them', async () => {
+    expect(linesOf(await open.say('steps for a tube 22 in long'))).toContain('Crank 5 waste rows.');
+    expect(linesOf(await open.say('checklist for a tube 22 in long'))).toContain('Crank 5 waste rows');
+  });
+
+  test('say how often they are done, of several pieces and of the parts of each', async () => {
+    const times = async (text: string) => {
+      await open.say(text);
+      return (await open.say('steps')).card.body.filter((line) => line.startsWith('These steps'));
+    };
+    expect(await times('pouch 11 in wide')).toEqual([]);
+    expect(await times('12 of them')).toEqual(['These steps make one of 12: do them 12 times.']);
+    expect(await times('wrist warmers 7 in long for a hand of 7 in')).toEqual([
+      'These steps make one of 2: do them twice.',
+    ]);
+    expect(await times('12 of them')).toEqual(['These steps make one of 24, 2 for each piece: do them 24 times.']);
   });
 });
 

@@ -33,7 +33,25 @@ const HOW_MANY: Rows = [
   ['12 of these', 'unread nothing "12 of these"'],
 ];
 
+const STEPS: Rows = [
+  ['the steps in full please', 'steps'],
+  ['long steps', 'steps'],
+  ['show me the full steps', 'steps'],
+  ['short steps', 'steps short'],
+  ['steps in short', 'steps short'],
+  ['Brief steps, please', 'steps short'],
+  ['the checklist', 'steps short'],
+  ['a check list please', 'steps short'],
+  ['show me the short checklist', 'steps short'],
+  ['steps for a tube 22 in long', 'plan plain-tube length=558.8 first=steps'],
+  ['short steps for a tube 22 in long', 'plan plain-tube length=558.8 first=checklist'],
+  ['a checklist for a tube 22 in long', 'plan plain-tube length=558.8 first=checklist'],
+  ['checklist for 12 of them', 'change x12 first=checklist', POUCH],
+  ['a short pouch 11 in wide', 'plan pouch width=279.4'],
+];
+
 export const NOTIONS_THEMES: Themes = [
   ['what to have at hand', NOTIONS],
   ['how many of the plan in hand', HOW_MANY],
+  ['steps, long and short', STEPS],
 ];
