@@ -162,15 +162,16 @@ describe('what a card says can be said', () => {
     expect(refused ? codesOf(answer) : []).not.toContain('unread');
   });
 
-  test('and the words beside a button do what it does', async () => {
-    for (const { text, before, answer } of SHOWN) {
-      for (const [i, { say }] of answer.card.offers.entries()) {
-        if (say === undefined || say === '') continue;
-        const [typed, pressed] = await Promise.all([replayed([...before, text]), replayed([...before, text])]);
-        expect((await typed.say(say)).card.lead).toBe((await pressed.press(i)).card.lead);
-        await Promise.all([typed.close(), pressed.close()]);
-      }
-    }
+  const buttons = SHOWN.flatMap(({ text, before, answer: { card } }) =>
+    card.offers.flatMap(({ say, button }, i) =>
+      say ? [{ say, button, i, card: card.lead, lines: [...before, text] }] : [],
+    ),
+  );
+
+  test.each(buttons)('"$say" does what $button does after "$card"', async ({ say, i, lines }) => {
+    const [typed, pressed] = await Promise.all([replayed(lines), replayed(lines)]);
+    expect((await typed.say(say)).card.lead).toBe((await pressed.press(i)).card.lead);
+    await Promise.all([typed.close(), pressed.close()]);
   });
 });
 
