@@ -8,7 +8,7 @@ const Person = z.union([
 /** A value a maker gave for one ask of a piece, with what was typed and what was taken for granted. */
 const provenance = {
   said: z.string().optional(),
-  assumed: z.enum(['unit', 'same_unit', 'field', 'rate', 'body', 'usual']).optional(),
+  assumed: z.enum(['unit', 'same_unit', 'field', 'rate', 'body', 'usual', 'named']).optional(),
   /** Whose published measure the value is, with `assumed: 'body'`; the label is that of the ask. */
   body: z.object({ label: z.string(), person: Person }).optional(),
   /**
@@ -20,15 +20,19 @@ const provenance = {
   given: z.array(z.enum(['around', 'across', 'at_least', 'at_most'])).optional(),
 };
 
+const Sides = z.tuple([z.number(), z.number(), z.number()]).readonly();
+
 export const Value = z.discriminatedUnion('is', [
   z.object({ is: z.literal('length'), mm: z.number(), ...provenance }),
   z.object({ is: z.literal('window'), loMm: z.number(), hiMm: z.number(), ...provenance }),
-  /** A number whose unit nobody has said yet; it becomes a length once the maker's unit is known. */
-  z.object({ is: z.literal('bare'), lo: z.number(), hi: z.number(), ...provenance }),
+  /** A number, or three `sides`, whose unit nobody has said yet; it becomes a length once the maker's unit is known. */
+  z.object({ is: z.literal('bare'), lo: z.number(), hi: z.number(), sides: Sides.optional(), ...provenance }),
   z.object({ is: z.literal('count'), count: z.number(), ...provenance }),
   z.object({ is: z.literal('mass'), g: z.number(), ...provenance }),
   z.object({ is: z.literal('percent'), percent: z.number(), ...provenance }),
   z.object({ is: z.literal('choice'), id: z.string(), ...provenance }),
+  /** The sides of a thing that a piece must take, with its name in what was said. */
+  z.object({ is: z.literal('contents'), sidesMm: Sides, ...provenance }),
 ]);
 export type Value = z.infer<typeof Value>;
 

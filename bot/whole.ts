@@ -92,11 +92,11 @@ function rebenched(before: Bench, edit: Bench): Bench {
 /** Setting one of a group of which one is needed removes the others, unless both were set at once; the card says so. */
 function withoutRivals(subject: PlanAsk, edit: Edit): Record<string, Value> {
   const varied = idsOf(edit.sizes);
-  const set = Object.keys(edit.values).filter((id) => edit.values[id] !== null);
+  const set = Object.keys(edit.values).filter((id) => isSize(edit.values[id]));
   const rivals = rivalsOf(subject, [...set, ...varied]);
-  return Object.fromEntries(
-    Object.entries(subject.values).filter(([id]) => !varied.includes(id) && (!rivals.includes(id) || set.includes(id))),
-  );
+  const stays = ([id, value]: [string, Value]) =>
+    !varied.includes(id) && (!rivals.includes(id) || set.includes(id) || !isSize(value));
+  return Object.fromEntries(Object.entries(subject.values).filter(stays));
 }
 
 /** Every ask of the groups of which one is needed, and of which one is set. */
@@ -108,8 +108,15 @@ const idsOf = (sizes: PlanAsk['sizes'] = []): string[] => sizes.flatMap(({ value
 /** True for an edit that sets what the sizes in hand differ in: its one value takes the place of them all. */
 function setsSize(subject: PlanAsk, edit: Edit): boolean {
   const varied = idsOf(subject.sizes);
-  return Object.keys(edit.values).some((id) => [...varied, ...rivalsOf(subject, varied)].includes(id));
+  const rivals = rivalsOf(subject, varied);
+  return Object.entries(edit.values).some(
+    ([id, value]) => varied.includes(id) || (isSize(value) && rivals.includes(id)),
+  );
 }
+
+/** A thing refused, `no closure`, is the rival of no size. */
+const isSize = (value: Value | null | undefined): boolean =>
+  value !== null && value !== undefined && !(value.is === 'length' && value.mm === 0);
 
 /** "Make it 12" keeps the half-width last stated; a size bounded on one side states none. */
 function withHalfWidth(value: Value, before: Value | undefined): Value {

@@ -18,6 +18,7 @@ type Given = {
 /** All that a plan takes for granted, in words. */
 export const assumed = ({ layout, toleranced, own, measurements, borrowedFrom, drift }: Given): Words[] => [
   ...tolerances(layout, toleranced),
+  ...(layout.assumed ?? []),
   ...own,
   say`measured at rest`,
   ...panelFromTube(layout, measurements),

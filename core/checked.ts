@@ -2,7 +2,10 @@ import type { Given } from './given.js';
 import { isOfUse } from './of-use.js';
 import type { Ask, Asked, Asks, Piece, Tolerance } from './piece.js';
 import { done, type FieldName, type Outcome, type Problem, refused } from './problems.js';
+import { type Contents, contentsOf } from './sizing/contents.js';
 import type { Window } from './sizing/rows.js';
+
+type AskedValue = Window | Contents | number | string | undefined;
 
 /** What was asked of a piece, in range and complete, with the fields that fell back on a default. */
 type Checked = { asked: Asked<Asks>; toleranced: readonly string[] };
@@ -15,7 +18,7 @@ type Checked = { asked: Asked<Asks>; toleranced: readonly string[] };
  */
 export function checked(piece: Piece, values: Readonly<Record<string, Given>>): Outcome<Checked> {
   const problems: Problem[] = [];
-  const asked: Record<string, Window | number | string | undefined> = {};
+  const asked: Record<string, AskedValue> = {};
   for (const id of Object.keys(values)) {
     if (!Object.hasOwn(piece.asks, id))
       problems.push({ code: 'unknown_field', field: { id, label: id }, takes: fields(piece) });
@@ -26,7 +29,7 @@ export function checked(piece: Piece, values: Readonly<Record<string, Given>>): 
     else problems.push(...outcome.problems);
   }
   for (const group of piece.needs) {
-    if (group.every((id) => values[id] === undefined)) {
+    if (group.every((id) => values[id] === undefined || isNone(piece.asks[id], values[id]))) {
       const anyOf = group.filter((id) => isOfUse(piece, id, values));
       problems.push({ code: 'missing', anyOf: anyOf.map((id) => fieldName(id, piece.asks[id])) });
     }
@@ -37,12 +40,19 @@ export function checked(piece: Piece, values: Readonly<Record<string, Given>>): 
   return problems.length === 0 ? done({ asked, toleranced }) : refused(...problems);
 }
 
+/** A length of nothing that stands for none at all: a closure that was refused is no size. */
+const isNone = (ask: Ask | undefined, given: Given): boolean =>
+  ask?.is === 'length' &&
+  given.is === 'length' &&
+  Object.is(given.mm, 0) &&
+  (ask.named ?? []).some(({ mm }) => mm === 0);
+
 /** The asks of a piece that take a value, by name. */
 export const fields = (piece: Piece): FieldName[] => Object.entries(piece.asks).map(([id, ask]) => fieldName(id, ask));
 
 const fieldName = (id: string, ask: Ask | undefined): FieldName => ({ id, label: ask?.label ?? id });
 
-function one(field: FieldName, ask: Ask, given: Given | undefined): Outcome<Window | number | string | undefined> {
+function one(field: FieldName, ask: Ask, given: Given | undefined): Outcome<AskedValue> {
   if (given === undefined) return done(defaultOf(ask));
   switch (ask.is) {
     case 'window':
@@ -54,7 +64,7 @@ function one(field: FieldName, ask: Ask, given: Given | undefined): Outcome<Wind
         return one(field, ask, { is: 'length', mm: (loMm + hiMm) / 2 });
       }
       if (given.is !== 'length') return refused({ code: 'wrong_kind', field, given, wanted: 'length' });
-      return within(ask, given.mm) ? done(given.mm) : refused(outOfRange(field, ask, given.mm));
+      return within(ask, given.mm) || isNone(ask, given) ? done(given.mm) : refused(outOfRange(field, ask, given.mm));
     case 'count':
       return counted(field, ask, given);
     case 'percent':
@@ -68,6 +78,11 @@ function one(field: FieldName, ask: Ask, given: Given | undefined): Outcome<Wind
       return options.includes(given.id)
         ? done(given.id)
         : refused({ code: 'unknown_choice', field, given: given.id, options });
+    }
+    case 'contents': {
+      if (given.is !== 'contents') return refused({ code: 'wrong_kind', field, given, wanted: 'contents' });
+      const bad = given.sidesMm.find((mm) => !within(ask, mm));
+      return bad === undefined ? done(contentsOf(given.sidesMm)) : refused(outOfRange(field, ask, bad));
     }
   }
 }

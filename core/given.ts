@@ -6,4 +6,6 @@ export type Given =
   | { is: 'mass'; g: number }
   /** A share in per cent: 10 is 10 %. */
   | { is: 'percent'; percent: number }
-  | { is: 'choice'; id: string };
+  | { is: 'choice'; id: string }
+  /** The three sides of a thing that a piece must take, as typed. */
+  | { is: 'contents'; sidesMm: readonly [number, number, number] };

@@ -61,7 +61,7 @@ export type { Ask, Asks, Piece } from './piece.js';
 export { pieceById, pieces } from './pieces/index.js';
 export { ENGINE, type Plan, type PlanInput, plan } from './plan.js';
 export type { PlannedSize } from './planned-size.js';
-export type { FieldName, Offer, Outcome, Problem } from './problems.js';
+export type { FieldName, Offer, Outcome, Problem, Tight } from './problems.js';
 export { type Remedy, remedies } from './remedies.js';
 export type { Window } from './sizing/rows.js';
 export { type BodyMeasure, bodySizeMm, type Person } from './tables/bodies.js';

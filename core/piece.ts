@@ -1,5 +1,6 @@
 import type { Spacing } from './gauge/estimate.js';
 import type { Outcome } from './problems.js';
+import type { Contents } from './sizing/contents.js';
 import type { Measure, Window } from './sizing/rows.js';
 import type { BodyMeasure } from './tables/bodies.js';
 import type { Words } from './words.js';
@@ -28,6 +29,7 @@ export type Ask = {
    * `body` is the measure of a person that stands for a length not given: "for a two-year-old". `across` are words for
    * the diameter of what this is the girth of; a length without a word under `acrossUnderMm` is one. `usualMm`: meant
    * where it is wanted and no length said, "with a fringe".
+   * `named`: words that stand for a length; a 0 among them is none at all, whatever the range.
    */
   | {
       is: 'length';
@@ -38,11 +40,14 @@ export type Ask = {
       across?: readonly string[];
       acrossUnderMm?: number;
       usualMm?: number;
+      named?: readonly { words: readonly string[]; mm: number }[];
     }
   /** A share in per cent, such as an ease: 10 is 10 %. */
   | { is: 'percent'; min: number; max: number; default?: number }
   | { is: 'count'; min: number; max: number }
   | { is: 'choice'; options: readonly { id: string; label: string; words: readonly string[] }[]; default: string }
+  /** What the piece must take; the range is that of each side. */
+  | { is: 'contents'; minMm: number; maxMm: number }
 );
 export type Asks = Readonly<Record<string, Ask>>;
 
@@ -54,7 +59,9 @@ type AskedOne<A extends Ask> = A extends { is: 'window' }
     ? number
     : A extends { is: 'choice' }
       ? string
-      : number | undefined;
+      : A extends { is: 'contents' }
+        ? Contents | undefined
+        : number | undefined;
 
 /** A dimension of the finished piece, made by rows or by needles: D = share·(count + extra)·spacing + fixed. */
 export type Dimension = Measure & {
@@ -66,6 +73,8 @@ export type Dimension = Measure & {
   adjective: string;
   axis: 'rows' | 'needles';
   window?: Window | undefined;
+  /** The least it must come to across the needles, where more does no harm. */
+  leastMm?: number | undefined;
 };
 
 /** The fabric in hand when layouts are chosen: needles in the tube, and the stitch width expected round and flat. */
@@ -76,13 +85,17 @@ export type Fabric = {
 
 /**
  * A way to lay the piece on the machine. A flat layout works on `needles` of its own choosing. `parts` are knitted alike:
- * 2 for a pair, the strips of a blanket. `because` says why this way, where another would do.
+ * 2 for a pair, the strips of a blanket. `because` says why this way, where another would do; `assumed` what that takes
+ * for granted.
  */
 export type Layout = {
   id: string;
   form: 'round' | 'flat';
   parts: number;
   because?: Words | undefined;
+  assumed?: readonly Words[] | undefined;
+  /** What must go in by its opening: so long flat, in mm. */
+  openingMm?: number | undefined;
   needles?: number | undefined;
   dimensions: readonly Dimension[];
 };

@@ -30,7 +30,8 @@ export function plannedSize(
   const { id, figure, label, adjective, axis, share, extra, fixedMm } = dimension;
   const own = { id, figure, label, adjective, axis, measure: { share, extra, fixedMm } };
   if (axis === 'rows') return { ...own, expectedMm: rowsExpectedMm };
-  const across = needles && stitch ? needleDimension(dimension, needles, stitch, dimension.window) : undefined;
+  const across =
+    needles && stitch ? needleDimension(dimension, needles, stitch, dimension.window, dimension.leastMm) : undefined;
   return { ...own, expectedMm: across?.expectedMm, across };
 }
 

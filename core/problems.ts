@@ -1,4 +1,5 @@
 import type { Given } from './given.js';
+import type { Way } from './sizing/contents.js';
 import type { Window } from './sizing/rows.js';
 import type { Words } from './words.js';
 
@@ -7,6 +8,15 @@ export type Offer = { label: Words; edit: Record<string, Given | null> };
 
 /** A field as the maker knows it. */
 export type FieldName = { id: string; label: string };
+
+/** What is too small for a thing that must go in. `needles`: those there are and those it takes, where they make the size. */
+export type Tight = {
+  way: Way;
+  field: FieldName;
+  mostMm: number;
+  needsMm: number;
+  needles?: { has: number; wanted: number } | undefined;
+};
 
 /** What cannot be done with what was asked, as data; cards/sentences words it. */
 export type Problem =
@@ -25,12 +35,19 @@ export type Problem =
   | { code: 'count_out_of_range'; field: FieldName; given: number; min: number; max: number }
   | { code: 'percent_out_of_range'; field: FieldName; given: number; min: number; max: number }
   | { code: 'not_whole'; field: FieldName; given: number }
-  | { code: 'wrong_kind'; field: FieldName; given: Given; wanted: 'length' | 'count' | 'choice' | 'percent' }
+  | {
+      code: 'wrong_kind';
+      field: FieldName;
+      given: Given;
+      wanted: 'length' | 'count' | 'choice' | 'percent' | 'contents';
+    }
   | { code: 'unknown_choice'; field: FieldName; given: string; options: readonly string[] }
   | { code: 'empty_window'; field: FieldName; window: Window }
   | { code: 'unknown_field'; field: FieldName; takes: readonly FieldName[] }
   | { code: 'closure_too_long'; closureMm: number; needsMm: number; window: Window; offers: readonly Offer[] }
   | { code: 'ring_too_big'; ringMm: number; heightMm: number; offers: readonly Offer[] }
+  /** What must go in fits neither way up that may be: for each the first thing in its way. */
+  | { code: 'contents_too_big'; tight: readonly [Tight, ...Tight[]]; offers: readonly Offer[] }
   | { code: 'too_many_needles'; given: number; max: number; machine: number; offers: readonly Offer[] }
   | {
       code: 'needles_set_it';

@@ -130,6 +130,7 @@ function chanceText(plan: Plan, values: PlanAsk['values'], { units }: Printing):
     if (set === undefined) return [];
     if (asked === undefined) {
       const { loMm, hiMm } = set.likelyMm;
+      if (set.needed !== undefined) return [neededText(label, set.needed, units)];
       return [` ${label}: most likely ${printedRange(loMm, hiMm, units)}; the needles set it, not the rows.`];
     }
     const limits = between(asked.window, values[id], units);
@@ -137,6 +138,10 @@ function chanceText(plan: Plan, values: PlanAsk['values'], { units }: Printing):
   });
   return `${rows}.${across.join('')}`;
 }
+
+/** The chance of a size across the needles that has room for what must go in. */
+const neededText = (label: string, { leastMm, chance }: { leastMm: number; chance: number }, units: Units): string =>
+  ` ${label} at least the ${printedLength(leastMm, units)} that what goes in needs: ${printedChance(chance)}; the needles set it, not the rows.`;
 
 /** The limits of a size as they were typed; those worked out from it in the unit of what was typed. */
 export function between(window: Window, value: Value | undefined, units: Units): string {

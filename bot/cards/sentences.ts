@@ -1,15 +1,18 @@
 import {
   type Given,
+  otherUnits,
   type Printing,
   plainNumber,
   printed,
   printedLength,
+  printedOthers,
   printedRange,
+  type Tight,
   type Window,
 } from '../../core/index.js';
 import type { AnyProblem } from '../reply.js';
 import { MOST_SIZES } from '../request.js';
-import { AN_EXAMPLE, dayInWords, joined } from './names.js';
+import { AN_EXAMPLE, capital, dayInWords, joined } from './names.js';
 import { type Sentence, sentence } from './sentence.js';
 import { shelfSentence } from './shelf-sentences.js';
 
@@ -30,7 +33,8 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
       );
     case 'length_out_of_range':
       return sentence(`${problem.field.label}: I read ${exact(problem.givenMm, units)}`, [
-        `It must be between ${long(problem.minMm)} and ${long(problem.maxMm)}. Say it again with its unit.`,
+        ...('why' in problem ? [`${capital(printed(problem.why, printing))}.`] : []),
+        `It must be between ${long(problem.minMm)} and ${long(problem.maxMm)}.${'why' in problem ? '' : ' Say it again with its unit.'}`,
       ]);
     case 'count_out_of_range':
       return sentence(`${problem.field.label}: I read ${plainNumber(problem.given)}`, [
@@ -47,10 +51,15 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
         `It must be a whole number, such as ${Math.max(1, Math.round(problem.given))}.`,
       ]);
     }
-    case 'wrong_kind':
+    case 'wrong_kind': {
+      const [wanted, example] =
+        problem.wanted === 'contents'
+          ? ['three lengths', '25 x 17 x 1 cm']
+          : [`a ${problem.wanted}`, problem.wanted === 'length' ? long(280) : '46'];
       return sentence(`${problem.field.label}: I read ${givenWords(problem.given, printing)}`, [
-        `I need a ${problem.wanted} here, such as ${problem.wanted === 'length' ? long(280) : '46'}.`,
+        `I need ${wanted} here, such as ${example}.`,
       ]);
+    }
     case 'unknown_choice':
       return sentence(`${problem.field.label}: I read "${problem.given}"`, [
         `It can be ${joined(problem.options, 'or')}.`,
@@ -72,6 +81,19 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
       return sentence(`A ring of ${long(problem.ringMm)} is too big for a piece ${long(problem.heightMm)} tall`, [
         'Keep a ring under a third of the height.',
       ]);
+    case 'contents_too_big': {
+      const [first, ...others] = problem.tight;
+      const room = ({ way, field, needsMm, mostMm }: Tight): string =>
+        `${way === 'upright' ? 'Upright' : 'Lying down'} it needs ${long(needsMm)} of ${field.label.toLowerCase()}, and ${long(mostMm)} is the most.`;
+      const wanted = problem.tight.flatMap(({ needles }) => needles?.wanted ?? []);
+      return sentence(
+        `${first.field.label}: what goes in needs ${long(first.needsMm)}, and ${first.needles === undefined ? 'it may have' : `${first.needles.has} needles make`} ${long(first.mostMm)}`,
+        [
+          ...[first, ...others].map(room),
+          ...(wanted.length === 0 ? [] : [`About ${Math.min(...wanted)} needles would take it.`]),
+        ],
+      );
+    }
     case 'too_many_needles':
       return sentence(`Needles: a panel would take ${problem.given}`, [
         `On ${problem.machine} needles a panel can use ${problem.max} at most, since two stay free.`,
@@ -199,6 +221,8 @@ function givenWords(given: Given, printing: Printing): string {
       return `${given.g >= 1000 ? `${plainNumber(given.g / 1000)} kg` : `${plainNumber(given.g)} g`}, which is a weight`;
     case 'choice':
       return `"${given.id}"`;
+    case 'contents':
+      return printedOthers(given.sidesMm, otherUnits(printing.units));
   }
 }
 

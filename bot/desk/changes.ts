@@ -87,11 +87,14 @@ function saidValue(value: Value): Words {
       if (value.assumed === 'body') return say`${length(value.mm)}, ${value.said ?? ''}`;
       if (value.assumed === 'usual') return say`${length(value.mm)}, as is usual`;
       if (value.mm === 0) return say`none`;
+      if (value.assumed === 'named') return say`${value.said ?? ''} (${length(value.mm)})`;
       return value.said === undefined ? say`${length(value.mm)}` : say`${typedSize(value)}`;
     case 'window':
       if (value.said === undefined) return say`${range(value.loMm, value.hiMm)}`;
       if (statesWidth(value)) return say`${typedSize(value)}`;
       return say`${typedSize(value)}, give or take ${length((value.hiMm - value.loMm) / 2)}`;
+    case 'contents':
+      return say`${typedSize(value)}`;
     case 'count':
       return say`${value.count}`;
     case 'percent':

@@ -1,4 +1,4 @@
-import { length, MM_PER, mmPer, quantityAt, range, say, type Units, type Words } from '../../core/index.js';
+import { length, MM_PER, mmPer, quantities, quantityAt, range, say, type Units, type Words } from '../../core/index.js';
 import { MADE, madeBy } from '../language/lengths.js';
 import { inFigures } from '../language/number-words.js';
 import { ageWords } from '../language/persons.js';
@@ -7,11 +7,20 @@ import type { Size, Value } from '../request.js';
 /** The quantity that a maker's words begin with. */
 const quantityIn = (said: string) => quantityAt(inFigures(said).text, 0);
 
+/** The quantity that a value was typed as; of three sides the first, in the unit they share. */
+function quantityOf({ is, said = '' }: Value) {
+  if (is !== 'contents') return quantityIn(said);
+  const sides = quantities(inFigures(said).text).slice(-3);
+  const unit = sides.find((side) => mmPer(side.unit) !== undefined)?.unit;
+  return sides[0] && { ...sides[0], unit: sides[0].unit ?? unit };
+}
+
 /** The size that was typed, in mm: that of which the value was made, the middle of a window. */
 function typedMm(value: Value): number | undefined {
   const made = madeBy(value);
   const times = made === undefined ? 1 : MADE[made];
   if (value.is === 'length') return value.mm / times;
+  if (value.is === 'contents') return value.sidesMm[0];
   return value.is === 'window' ? (value.loMm + value.hiMm) / 2 / times : undefined;
 }
 
@@ -19,8 +28,8 @@ const READ_IN = ['mm', 'cm', 'in'] as const;
 
 /** The unit a size was typed in, or read in when it was typed without; undefined for what has none. */
 function typedUnit(value: Value): keyof typeof MM_PER | undefined {
-  if (value.assumed === 'body') return undefined;
-  const quantity = quantityIn(value.said ?? '');
+  if (value.assumed === 'body' || value.assumed === 'named') return undefined;
+  const quantity = quantityOf(value);
   if (quantity === undefined) return undefined;
   const { unit, lo, hi } = quantity;
   if (mmPer(unit) !== undefined) return unit as keyof typeof MM_PER;
@@ -40,7 +49,7 @@ export function unitsTyped(values: Readonly<Record<string, Value>>, first: strin
 /** A size as it was typed, a bare number with the unit it was read in: `at least 11 in`. */
 export function typedSize(value: Value): string {
   const { said = '', given = [] } = value;
-  const unit = quantityIn(said)?.unit === undefined ? typedUnit(value) : undefined;
+  const unit = quantityOf(value)?.unit === undefined ? typedUnit(value) : undefined;
   const bound = given.includes('at_least') ? 'at least ' : given.includes('at_most') ? 'at most ' : '';
   const made = madeBy(value);
   return `${bound}${said}${unit === undefined ? '' : ` ${unit}`}${made === undefined ? '' : ` ${made}`}`;
@@ -64,6 +73,8 @@ export function readAs(values: readonly Value[]): Words[] {
   const made = values.flatMap((value) => {
     const made = madeBy(value);
     const lies = made === undefined ? say`` : made === 'around' ? say` flat` : say` round`;
+    if (value.is === 'length' && value.assumed === 'named' && value.mm > 0)
+      return [say`${value.said ?? ''} read as ${length(value.mm)}`];
     if (value.given === undefined) return [];
     if (value.is === 'length') return [say`${typedSize(value)} read as ${length(value.mm)}${lies}`];
     return value.is === 'window' ? [say`${typedSize(value)} read as ${range(value.loMm, value.hiMm)}${lies}`] : [];

@@ -12,7 +12,8 @@ export function bareUnit(quantities: readonly Quantity[], units: Units | undefin
 }
 
 /** The range a field takes, in mm, for telling which unit a bare number can have. */
-export type FieldRange = { minMm: number; maxMm: number } | undefined;
+type Ranged = { minMm: number; maxMm: number };
+export type FieldRange = Ranged | undefined;
 
 /**
  * A typed quantity as a value: a length or window in mm, a mass, a share in per cent, or a bare number when no unit can be told.
@@ -51,8 +52,40 @@ export const madeBy = ({ given }: Value): Made | undefined =>
 /** A bare value once the maker's unit is known; any other value as it is. */
 export function inUnits(value: Value, units: Units | undefined): Value {
   if (value.is !== 'bare' || units === undefined) return value;
-  const { lo, hi, said, given } = value;
+  const { lo, hi, sides, said, given } = value;
+  if (sides !== undefined) return { is: 'contents', sidesMm: inMm(sides, MM_PER[units]), said, assumed: 'unit' };
   return { ...spanned({ lo, hi }, MM_PER[units], { said, assumed: 'unit' }), ...(given && { given }) };
+}
+
+export type Sides = readonly [number, number, number];
+
+const inMm = ([a, b, c]: Sides, mm: number): [number, number, number] => [a * mm, b * mm, c * mm];
+
+/**
+ * Three sides of a thing: each in the unit typed for it, else in the next one typed behind it or the last before it. Of
+ * three without any the unit is the one given for bare numbers, else the one of centimetres and inches that the range
+ * allows, else millimetres where that alone does.
+ */
+export function sidesValue(
+  sides: readonly [Quantity, Quantity, Quantity],
+  bare: BareUnit,
+  said: string,
+  range: Ranged,
+): Value {
+  const typed = sides.map(({ unit }) => mmPer(unit));
+  const numbers: Sides = [sides[0].lo, sides[1].lo, sides[2].lo];
+  if (typed.some((mm) => mm !== undefined)) {
+    const own = (i: number): number =>
+      typed.slice(i).find((mm) => mm !== undefined) ?? typed.findLast((mm) => mm !== undefined) ?? 1;
+    return { is: 'contents', sidesMm: [numbers[0] * own(0), numbers[1] * own(1), numbers[2] * own(2)], said };
+  }
+  const fits = (mm: number): boolean => numbers.every((side) => side * mm >= range.minMm && side * mm <= range.maxMm);
+  if (bare !== undefined && (fits(bare.mm) || !fits(MM_PER.mm)))
+    return { is: 'contents', sidesMm: inMm(numbers, bare.mm), said, assumed: bare.assumed };
+  const fitting = [MM_PER.cm, MM_PER.in].filter(fits);
+  const [only] = fitting.length === 0 && fits(MM_PER.mm) ? [MM_PER.mm] : fitting.length === 1 ? fitting : [];
+  if (only !== undefined) return { is: 'contents', sidesMm: inMm(numbers, only), said, assumed: 'field' };
+  return { is: 'bare', lo: Math.min(...numbers), hi: Math.max(...numbers), sides: [...numbers], said };
 }
 
 type Span = Pick<Quantity, 'lo' | 'hi'> & { halfWidth?: number | undefined };

@@ -21,12 +21,47 @@ export function longestStockClosureMm(openingMm: number, ringMm: number): number
   return stock === undefined ? undefined : stock.inches * MM_PER.in;
 }
 
-/** A closure as it is sold: a stock length, given by either label, by both; any other by its length. */
-export function closureLength(closureMm: number): Words {
+type Stock = (typeof STOCK_CLOSURES)[number];
+
+/** The stock length that a closure is, by either label. */
+function stockOf(closureMm: number): Stock | undefined {
   const isLabel = (mm: number): boolean => Math.abs(mm - closureMm) < 0.5;
-  const stock = STOCK_CLOSURES.find((c) => isLabel(c.inches * MM_PER.in) || isLabel(c.labelCm * MM_PER.cm));
-  return stock === undefined ? say`${length(closureMm)}` : say`${stock.inches} in (${stock.labelCm} cm)`;
+  return STOCK_CLOSURES.find((c) => isLabel(c.inches * MM_PER.in) || isLabel(c.labelCm * MM_PER.cm));
 }
+
+const labelled = (stock: Stock): Words => say`${stock.inches} in (${stock.labelCm} cm)`;
+
+/** Why an opening has no closure: none is so short, or none of those that fit lets in what must go through. */
+export function unclosed(openingMm: number | undefined): Words {
+  if (openingMm === undefined) return say`no closure, since no stock length is short enough`;
+  const stock = STOCK_CLOSURES.find(({ inches }) => inches * MM_PER.in >= openingMm);
+  if (stock === undefined) return say`no closure, since no stock length lets it in`;
+  return say`no closure, since one that lets it in is ${labelled(stock)} or longer and needs more width`;
+}
+
+/** A closure as it is sold: a stock length by both labels, any other by its length. */
+export function closureLength(closureMm: number): Words {
+  const stock = stockOf(closureMm);
+  return stock === undefined ? say`${length(closureMm)}` : labelled(stock);
+}
+
+/** Of a closure that no stock length is: the next longer one, to be cut down; undefined for stock and beyond all of it. */
+function cutFrom(closureMm: number): Stock | undefined {
+  return stockOf(closureMm) === undefined
+    ? STOCK_CLOSURES.find(({ inches }) => inches * MM_PER.in > closureMm)
+    : undefined;
+}
+
+/** Left of a chain behind the stop that shortens it. Common practice, no source. */
+const PAST_STOP_MM = 20;
+
+/** A longer closure made as long as it must be. */
+const shortened = (closureMm: number, from: Stock): Step => ({
+  id: 'shorten_closure',
+  driver: 'pin_closure',
+  count: 1,
+  say: say`${key`Shorten the ${labelled(from)} closure`}: ${key`sew a stop over the chain ${length(closureMm)}`} from its slider end, and ${key`cut it ${length(PAST_STOP_MM)} past that`}.`,
+});
 
 /** Rings sewn at the side folds, the closure pinned and sewn between them. */
 export function closureSteps(
@@ -48,8 +83,10 @@ export function closureSteps(
             say: say`Sew a ${key`ring inside each top corner`}, ${key`${down} below the edge`}.`,
           },
         ];
+  const longer = cutFrom(closureMm);
   return [
     ...rings,
+    ...(longer === undefined ? [] : [shortened(closureMm, longer)]),
     {
       id: 'pin_closure',
       driver: 'pin_closure',
@@ -65,9 +102,17 @@ export function closureSteps(
   ];
 }
 
+/** Words behind a closure as it is bought: a stock length, to be shortened or not; by the metre where none is so long. */
+function boughtAs(closureMm: number): Words {
+  const longer = cutFrom(closureMm);
+  if (longer !== undefined) return say` of ${labelled(longer)}, to be shortened to ${length(closureMm)}`;
+  if (stockOf(closureMm) !== undefined) return say` of ${closureLength(closureMm)}`;
+  return say` of ${length(closureMm)}, longer than any stock length: chain by the metre, with its slider and stops`;
+}
+
 /** The closure and its rings to have at hand. */
 export function closureNotions(closureMm: number, ringMm: number): Things[] {
-  const closure = { id: 'closure', count: 1, one: 'closure', after: say` of ${closureLength(closureMm)}` };
+  const closure = { id: 'closure', count: 1, one: 'closure', after: boughtAs(closureMm) };
   return ringMm === 0
     ? [closure]
     : [closure, { id: 'rings', count: 2, one: 'ring', after: say`, ${length(ringMm)} kept for each` }];

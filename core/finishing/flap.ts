@@ -1,10 +1,37 @@
 import type { Made, Step } from '../piece.js';
+import type { Problem } from '../problems.js';
+import type { Window } from '../sizing/rows.js';
 import { count, key, say, type Words } from '../words.js';
 import { graftTail, looseTail } from './joining.js';
 import { WASTE_ROWS } from './knitting.js';
 import { PANEL_NEEDLES } from './panel-seam.js';
 
 type Fabric = Pick<Made<never>, 'needles' | 'rows' | 'loopMm'>;
+
+/** A flap that covers a third of the height. Common practice. */
+export const FLAP_SHARE = 1 / 3;
+
+/** The problem of a flap longer than what it hangs on. */
+export function flapProblems(
+  flapMm: number | undefined,
+  height: Window | undefined,
+  { label, minMm }: { label: string; minMm: number },
+): Problem[] {
+  if (flapMm === undefined || height === undefined || flapMm <= height.loMm) return [];
+  return [
+    {
+      code: 'length_out_of_range',
+      field: { id: 'flap', label },
+      givenMm: flapMm,
+      minMm,
+      maxMm: height.loMm,
+      why: say`a flap is no longer than what it hangs on`,
+      offers: [
+        { label: say`a flap of a third of the height`, edit: { flap: null, top: { is: 'choice', id: 'flap' } } },
+      ],
+    },
+  ];
+}
 
 /** Stitches of the half of an edge that a flap hangs from. */
 const flapStitches = (needles: number | undefined): number => Math.floor((needles ?? 0) / 2);

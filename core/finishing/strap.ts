@@ -1,5 +1,5 @@
 import type { Step, Things } from '../piece.js';
-import { key, length, say } from '../words.js';
+import { key, length, say, type Words } from '../words.js';
 import { further } from './further.js';
 
 /** What a strap lies over: a hand, or from a longer drop on a shoulder. Common practice, no source. */
@@ -9,6 +9,13 @@ const SHOULDER_MM = 100;
 const LEAST_SHOULDER_DROP_MM = 175;
 /** Turned in at each end. Common practice, no source. */
 const TURNED_MM = 40;
+
+/** Drops by the place a strap is carried, the middle of 100 to 150, 200 to 300 and 500 to 600 mm. Common practice, no source. */
+export const STRAPS = [
+  { words: ['hand strap', 'wrist strap', 'wrist loop'], mm: 125 },
+  { words: ['shoulder strap', 'with a strap', 'with strap', 'add a strap'], mm: 250 },
+  { words: ['hip strap', 'crossbody strap', 'cross body strap'], mm: 550 },
+] as const;
 
 /**
  * The strap that hangs a piece `widthMm` wide `dropMm` below a hand or shoulder, cut length in mm:
@@ -21,6 +28,10 @@ export function strapMm(dropMm: number, widthMm: number): number {
 
 /** The strap to have at hand. */
 export const strapNotion = (cutMm: number): Things => ({ id: 'strap', count: 1, one: 'strap', cutMm });
+
+/** What a strap asked for is taken to do. */
+export const strapAssumed = (dropMm: number | undefined): Words[] =>
+  dropMm === undefined ? [] : [say`a strap that drops ${length(dropMm)} to the top edge`];
 
 /** Both ends of a strap sewn on, through rings where there are any, and tried. */
 export const strapSteps = (rings: boolean): Step[] => [

@@ -3,25 +3,27 @@ import {
   closureLength,
   closureNotions,
   closureSteps,
-  closureWindow,
   EASE_MM,
   longestStockClosureMm,
+  unclosed,
 } from '../finishing/closing.js';
+import { closureWidth } from '../finishing/closure-width.js';
 import { foldSeamSteps, graftTail, ringGraftSteps, seamTail } from '../finishing/joining.js';
 import { bodySteps, endSteps, startSteps, tidySteps } from '../finishing/knitting.js';
+import { lined, liningAssumed, liningNotions, liningSteps } from '../finishing/lining.js';
 import { rectangle } from '../finishing/outline.js';
-import { strapMm, strapNotion, strapSteps } from '../finishing/strap.js';
+import { isTooBig, RING_MM, ringTooBig } from '../finishing/rings.js';
+import { STRAPS, strapAssumed, strapMm, strapNotion, strapSteps } from '../finishing/strap.js';
+import { atLeast, type Taker, taken, taking, unheld } from '../finishing/taking.js';
 import { type Asked, type Fabric, type Layout, type Made, piece } from '../piece.js';
 import { done, type Outcome, refused } from '../problems.js';
-import type { Window } from '../sizing/rows.js';
+import { countFor, dimensionMm, type Measure, type Window } from '../sizing/rows.js';
+import { layerMm } from '../sizing/thickness.js';
 import { length, range, say, type Words } from '../words.js';
 
 /** Ends left to weave in: of the graft and the seam, and of the thread that sews either tape. Common practice. */
 const ENDS = 2;
 const CLOSURE_ENDS = 4;
-
-/** A ring of 1 in at each side. Common practice, no source. */
-const RING_MM = 25.4;
 
 const asks = {
   width: {
@@ -50,6 +52,7 @@ const asks = {
     beside: aspects.long,
     minMm: 50,
     maxMm: 1000,
+    named: [{ words: ['open top', 'open topped', 'open at the top'], mm: 0 }],
   },
   ring: {
     is: 'length',
@@ -64,94 +67,92 @@ const asks = {
   strap: {
     is: 'length',
     label: 'Strap drop',
-    words: ['strap', 'straps'],
+    words: ['strap', 'straps', 'drop', 'drops'],
     beside: aspects.long,
     minMm: 80,
     maxMm: 800,
+    named: STRAPS,
+    source: 'common practice',
   },
+  ...taking,
+  ...lined,
 } as const;
 type PouchAsked = Asked<typeof asks>;
 type PouchMade = Made<typeof asks>;
 
-/**
- * The window that the width must end in. A closure asks for its own length, both rings and an ease of 1/2 to 1 in;
- * a width given with it must at least take the closure.
- */
-function widthWindow({ width, closure, ring }: PouchAsked): Outcome<Window> {
-  if (closure === undefined) return width === undefined ? refused({ code: 'missing', anyOf: [] }) : done(width);
-  const needed = closureWindow(closure, ring);
-  if (width === undefined) return done(needed);
-  if (width.hiMm > needed.loMm) return done({ loMm: Math.max(width.loMm, needed.loMm), hiMm: width.hiMm });
-  const fitting = longestStockClosureMm((width.loMm + width.hiMm) / 2, ring);
-  const shorter =
-    fitting === undefined
-      ? []
-      : [
-          {
-            label: say`a closure of ${closureLength(fitting)}`,
-            edit: { closure: { is: 'length' as const, mm: fitting } },
-          },
-        ];
-  return refused({
-    code: 'closure_too_long',
-    closureMm: closure,
-    needsMm: needed.loMm,
-    window: width,
-    offers: [{ label: say`the width this closure needs`, edit: { width: { is: 'window', ...needed } } }, ...shorter],
-  });
-}
-
-/** A ring stands inside the height: at most a third of it. From memory. */
-const RING_SHARE = 1 / 3;
+/** The bottom seam takes half a stitch from each edge. */
+const HEIGHT: Measure = { share: 1 / 2, extra: -1, fixedMm: 0 };
 
 const heightOf = (needles: number | undefined, stitchMm: number | undefined): number | undefined =>
-  needles && stitchMm && ((needles - 1) * stitchMm) / 2;
+  needles && stitchMm && dimensionMm(HEIGHT, needles, stitchMm);
 
-/** Rings that were asked for, or that a closure asked for needs; others are kept only where they fit. */
-const isMeant = ({ closure, ring }: PouchAsked): boolean => closure !== undefined || ring !== RING_MM;
+/** The wall is a flattened tube: two layers. */
+const wallMm = (stitchMm: number | undefined): number => 2 * layerMm(stitchMm);
 
-function ringOf({ asked, needles, stitchMm }: PouchMade): number {
-  const heightMm = heightOf(needles, stitchMm);
-  return heightMm && !isMeant(asked) && asked.ring > heightMm * RING_SHARE ? 0 : asked.ring;
+/** The closure asked for, unless it was refused. */
+const closureAsked = ({ closure }: PouchAsked): number | undefined => closure || undefined;
+
+/** What bounds the pouch asked for when it must take something. */
+function takerOf(asked: PouchAsked, { needles, stitchMm: { round } }: Fabric): Taker {
+  const { width, height } = asked;
+  const sized = (id: 'width' | 'height' | 'closure', mostMm: number | undefined, needsMm: number) => {
+    return { id, label: asks[id].label, mostMm, needsMm };
+  };
+  return {
+    wallMm: wallMm(round),
+    isOpen: asked.closure === 0,
+    needles,
+    limits: ({ widthMm, heightMm, openingMm }) => [
+      sized('width', width?.hiMm, widthMm),
+      sized('closure', closureAsked(asked), openingMm),
+      sized('height', height?.hiMm, heightMm),
+      { ...sized('height', heightOf(needles, round), heightMm), wanted: round && countFor(HEIGHT, heightMm, round) },
+    ],
+    fabricMm2: ({ widthMm }) => widthMm,
+  };
 }
 
-function layouts(asked: PouchAsked, { needles, stitchMm }: Fabric): Outcome<readonly Layout[]> {
-  const window = widthWindow(asked);
+const RING = { share: 1 / 2, extra: 1, fixedMm: 0 };
+const WIDE = { id: 'width', figure: 'widthMm', label: 'Width', adjective: 'wide', axis: 'rows', ...RING } as const;
+const TALL = { id: 'height', figure: 'heightMm', label: 'Height', adjective: 'tall', axis: 'needles' } as const;
+
+/** The window that the width must end in: from the width, the closure and the contents asked for. */
+function widthWindow(asked: PouchAsked, leastMm: number | undefined): Outcome<Window> {
+  const { width, ring } = asked;
+  const closure = closureAsked(asked);
+  if (closure !== undefined) return closureWidth(closure, ring, width, leastMm);
+  if (leastMm !== undefined) return done(atLeast(leastMm, width, asks.width));
+  return width === undefined ? refused({ code: 'missing', anyOf: [] }) : done(width);
+}
+
+/** Rings that were asked for, or that a closure asked for needs; others are kept only where they fit. */
+const isMeant = (asked: PouchAsked): boolean => closureAsked(asked) !== undefined || asked.ring !== RING_MM;
+
+const ringOf = ({ asked, needles, stitchMm }: PouchMade): number =>
+  !isMeant(asked) && isTooBig(asked.ring, heightOf(needles, stitchMm)) ? 0 : asked.ring;
+
+function layouts(asked: PouchAsked, fabric: Fabric): Outcome<readonly Layout[]> {
+  const { needles, stitchMm } = fabric;
+  const open: PouchAsked = { ...asked, closure: 0 };
+  const held = taken(asked, (one) => takerOf(one, fabric), { asked: open, edit: { closure: { is: 'length', mm: 0 } } });
+  if (!held.ok) return held;
+  const need = held.value?.need;
+  const window = widthWindow(asked, need?.widthMm);
   if (!window.ok) return window;
   const heightMm = heightOf(needles, stitchMm.round);
-  if (heightMm && isMeant(asked) && asked.ring > heightMm * RING_SHARE) {
-    const offers = [{ label: say`no rings`, edit: { ring: { is: 'length' as const, mm: 0 } } }];
-    return refused({ code: 'ring_too_big', ringMm: asked.ring, heightMm, offers });
-  }
+  if (heightMm && isMeant(asked) && isTooBig(asked.ring, heightMm)) return refused(ringTooBig(asked.ring, heightMm));
+  const height = asked.height && need ? atLeast(need.heightMm, asked.height, asks.height) : asked.height;
   return done([
     {
       id: 'sideways',
       form: 'round',
       parts: 1,
+      because: held.value?.because,
+      assumed: held.value?.assumed,
+      openingMm: need?.openingMm,
       dimensions: [
-        {
-          id: 'width',
-          figure: 'widthMm',
-          label: 'Width',
-          adjective: 'wide',
-          axis: 'rows',
-          share: 1 / 2,
-          extra: 1,
-          fixedMm: 0,
-          window: window.value,
-        },
-        // The bottom seam takes half a stitch from each edge.
-        {
-          id: 'height',
-          figure: 'heightMm',
-          label: 'Height',
-          adjective: 'tall',
-          axis: 'needles',
-          share: 1 / 2,
-          extra: -1,
-          fixedMm: 0,
-          window: asked.height,
-        },
+        { ...WIDE, window: window.value },
+        { ...TALL, ...HEIGHT, window: height, leastMm: height === undefined ? need?.heightMm : undefined },
       ],
     },
   ]);
@@ -159,15 +160,21 @@ function layouts(asked: PouchAsked, { needles, stitchMm }: Fabric): Outcome<read
 
 const widthOf = ({ rowsInPiece, rowMm }: PouchMade): number => (rowsInPiece * rowMm) / 2;
 
-/** The closure asked for, else the longest stock length that the finished width takes. */
+/**
+ * The closure asked for, else the longest stock length that the finished width takes, if what goes in can pass it; none
+ * where it was refused.
+ */
 function closureOf(made: PouchMade): number | undefined {
-  return made.asked.closure ?? longestStockClosureMm(widthOf(made), ringOf(made));
+  const { asked, layout } = made;
+  if (asked.closure !== undefined) return closureAsked(asked);
+  const longest = longestStockClosureMm(widthOf(made), ringOf(made));
+  return longest !== undefined && longest >= (layout.openingMm ?? 0) ? longest : undefined;
 }
 
 function closureAssumed(made: PouchMade): readonly Words[] {
   const closureMm = closureOf(made);
-  if (closureMm === undefined) return [];
-  const { asked } = made;
+  const { asked, layout } = made;
+  if (closureMm === undefined) return asked.closure === undefined ? [unclosed(layout.openingMm)] : [];
   const kept =
     ringOf(made) === 0 ? say`no rings, for which it is too low` : say`${length(RING_MM)} kept for a ring at each side`;
   const ring = asked.ring === RING_MM ? [kept] : [];
@@ -176,25 +183,28 @@ function closureAssumed(made: PouchMade): readonly Words[] {
   return asked.width ? ring : [...ring, say`${range(EASE_MM.lo, EASE_MM.hi)} of ease beside the closure`];
 }
 
-const strapAssumed = ({ asked: { strap } }: PouchMade): readonly Words[] =>
-  strap === undefined ? [] : [say`a strap that drops ${length(strap)} to the top edge`];
-
 export const pouch = piece({
   id: 'pouch',
   label: 'Pouch',
   words: ['pouch', 'pouches', 'purse', 'purses', 'bag', 'bags', 'clutch'],
   asks,
   pair: ['width', 'height'],
-  needs: [['width', 'closure']],
+  needs: [['width', 'closure', 'contents']],
   example: 'rows for a pouch 11 in wide',
   layouts,
-  assumes: (made) => [...closureAssumed(made), ...strapAssumed(made)],
+  assumes: (made) => [
+    ...closureAssumed(made),
+    ...strapAssumed(made.asked.strap),
+    ...liningAssumed(made.asked),
+    ...unheld(made.asked),
+  ],
   notions: (made) => {
     const closureMm = closureOf(made);
     const { strap } = made.asked;
     return [
       ...(strap === undefined ? [] : [strapNotion(strapMm(strap, widthOf(made)))]),
       ...(closureMm === undefined ? [] : closureNotions(closureMm, ringOf(made))),
+      ...liningNotions(made.asked, widthOf(made), heightOf(made.needles, made.stitchMm), wallMm(made.stitchMm)),
     ];
   },
   steps: (made) => {
@@ -207,12 +217,13 @@ export const pouch = piece({
       ...ringGraftSteps(made),
       ...foldSeamSteps(made.rowsInPiece),
       ...(closureMm === undefined ? [] : closureSteps(made, widthMm, closureMm, ringOf(made))),
+      ...liningSteps(made.asked),
       ...(made.asked.strap === undefined ? [] : strapSteps(closureMm !== undefined && ringOf(made) > 0)),
       ...tidySteps(closureMm === undefined ? ENDS : ENDS + CLOSURE_ENDS, 'width', true),
     ];
   },
-  outline: ({ rowsInPiece, rowMm, needles, stitchMm }) =>
-    rectangle((rowsInPiece * rowMm) / 2, (((needles ?? 1) - 1) * (stitchMm ?? 0)) / 2, {
+  outline: (made) =>
+    rectangle(widthOf(made), heightOf(made.needles, made.stitchMm) ?? 0, {
       bottom: 'seam',
       right: 'fold',
       top: 'opening',

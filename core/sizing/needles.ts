@@ -7,6 +7,8 @@ export type NeedleDimension = {
   expectedMm: number;
   /** The range that holds the next piece 80 times in 100. */
   likelyMm: Window;
+  /** Set when something must have room: the least it must come to, and the chance that it does. */
+  needed?: { leastMm: number; chance: number } | undefined;
   /** Set when a window was asked for. */
   asked?: { window: Window; chance: number; inside: boolean; needlesWanted: number; stitchChange: number } | undefined;
 };
@@ -20,17 +22,20 @@ export function needleDimension(
   needles: number,
   stitch: Spacing,
   window: Window | undefined,
+  leastMm?: number | undefined,
 ): NeedleDimension {
   const w = Math.exp(stitch.mu);
   const spread = Math.exp(tQuantile(0.9, stitch.nu) * stitch.sd);
   const at = (spacing: number): number => dimensionMm(measure, needles, spacing);
+  const chanceIn = (range: Window): number => landingChance(range, measure, needles + measure.extra, stitch);
   const expectedMm = at(w);
   return {
     expectedMm,
+    needed: leastMm === undefined ? undefined : { leastMm, chance: chanceIn({ loMm: leastMm, hiMm: Infinity }) },
     likelyMm: { loMm: at(w / spread), hiMm: at(w * spread) },
     asked: window && {
       window,
-      chance: landingChance(window, measure, needles + measure.extra, stitch),
+      chance: chanceIn(window),
       inside: window.loMm <= expectedMm && expectedMm <= window.hiMm,
       needlesWanted: needlesFor(window, measure, w),
       stitchChange: (centreMm(window, measure) - (expectedMm - measure.fixedMm)) / (expectedMm - measure.fixedMm),

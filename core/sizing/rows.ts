@@ -25,6 +25,10 @@ export type RowChoice = {
 export const dimensionMm = (measure: Measure, count: number, spacingMm: number): number =>
   measure.share * (count + measure.extra) * spacingMm + measure.fixedMm;
 
+/** The fewest that come to at least a dimension at a spacing: a whole number. */
+export const countFor = ({ share, extra, fixedMm }: Measure, leastMm: number, spacingMm: number): number =>
+  Math.ceil((leastMm - fixedMm) / (share * spacingMm) - extra);
+
 /**
  * The chance that the next piece ends inside a window.
  * @param rowsInPiece R + j, above 0

@@ -4,6 +4,7 @@ import type { Given } from '../../core/given.js';
 import { flatPanel } from '../../core/pieces/flat-panel.js';
 import { plainTube } from '../../core/pieces/plain-tube.js';
 import { pouch } from '../../core/pieces/pouch.js';
+import { uprightPouch } from '../../core/pieces/upright-pouch.js';
 import { between, mm, problemsOf } from './samples.js';
 
 const WIDTH = { id: 'width', label: 'Width' };
@@ -14,7 +15,16 @@ describe('what was asked', () => {
     expect(checked(pouch, { width: mm(279.4) })).toEqual({
       ok: true,
       value: {
-        asked: { width: { loMm: 273.4, hiMm: 285.4 }, height: undefined, closure: undefined, ring: 25.4 },
+        asked: {
+          width: { loMm: 273.4, hiMm: 285.4 },
+          height: undefined,
+          closure: undefined,
+          ring: 25.4,
+          strap: undefined,
+          contents: undefined,
+          turned: 'either',
+          lining: 'none',
+        },
         toleranced: ['width'],
       },
     });
@@ -75,7 +85,7 @@ describe('the problems with what was asked', () => {
     'refuse a length of %d as out of range',
     (bad) => {
       expect(codes(pouch, { width: mm(bad) })).toEqual(['length_out_of_range']);
-      expect(codes(pouch, { closure: mm(bad) })).toEqual(['length_out_of_range']);
+      expect(codes(uprightPouch, { height: mm(200), closure: mm(bad) })).toEqual(['length_out_of_range']);
     },
   );
 
@@ -100,7 +110,9 @@ describe('the problems with what was asked', () => {
   });
 
   test('say which fields would do when none of them was given', () => {
-    expect(problems(pouch, {})).toEqual([{ code: 'missing', anyOf: [WIDTH, { id: 'closure', label: 'Closure' }] }]);
+    expect(problems(pouch, {})).toEqual([
+      { code: 'missing', anyOf: [WIDTH, { id: 'closure', label: 'Closure' }, { id: 'contents', label: 'Contents' }] },
+    ]);
     expect(codes(flatPanel, {})).toEqual(['missing', 'missing']);
   });
 

@@ -38,6 +38,7 @@ function sayings(ask: Ask, word: string): string[] {
     case 'count':
       return [`${ask.min + 1} ${word}`];
     case 'choice':
+    case 'contents':
       return [];
   }
 }

@@ -219,7 +219,10 @@ function size(value: Value): string {
       return round(value.mm);
     case 'window':
       return `${round(value.loMm)}..${round(value.hiMm)}`;
+    case 'contents':
+      return value.sidesMm.map(round).join('x');
     case 'bare':
+      if (value.sides !== undefined) return `${value.sides.map(round).join('x')} of no unit`;
       return value.lo === value.hi
         ? `${round(value.lo)} of no unit`
         : `${round(value.lo)}..${round(value.hi)} of no unit`;

@@ -21,13 +21,23 @@ function corners(ask: Ask): (Given | undefined)[] {
       return [undefined, mm(minMm), mm(maxMm), ...windows];
     }
     case 'length':
-      return [undefined, mm(ask.minMm), mm(ask.maxMm)];
+      return [undefined, mm(ask.minMm), mm(ask.maxMm), ...(ask.named ?? []).map((one) => mm(one.mm))];
     case 'count':
       return [undefined, { is: 'count', count: ask.min }, { is: 'count', count: ask.max }];
     case 'percent':
       return [undefined, { is: 'percent', percent: ask.min }, { is: 'percent', percent: ask.max }];
     case 'choice':
       return [undefined, ...ask.options.map(({ id }): Given => ({ is: 'choice', id }))];
+    case 'contents': {
+      const { minMm, maxMm } = ask;
+      const sides = [
+        [minMm, minMm, minMm],
+        [minMm, maxMm, minMm],
+        [160, 80, 10],
+        [maxMm, maxMm, maxMm],
+      ] as const;
+      return [undefined, ...sides.map((sidesMm): Given => ({ is: 'contents', sidesMm }))];
+    }
   }
 }
 
@@ -75,6 +85,10 @@ function given(ask: Ask): fc.Arbitrary<Given> {
       return inside(ask.min, ask.max).map((percent): Given => ({ is: 'percent', percent }));
     case 'choice':
       return fc.constantFrom(...ask.options.map(({ id }): Given => ({ is: 'choice', id })));
+    case 'contents': {
+      const side = inside(ask.minMm, ask.maxMm);
+      return fc.tuple(side, side, side).map((sidesMm): Given => ({ is: 'contents', sidesMm }));
+    }
   }
 }
 

@@ -52,6 +52,7 @@ function halfRoundOf(piece: Piece): string | undefined {
 function anyOf(ask: Ask) {
   if (ask.is === 'window') return { loMm: ask.minMm, hiMm: ask.maxMm };
   if (ask.is === 'count' || ask.is === 'percent') return ask.min;
+  if (ask.is === 'contents') return undefined;
   return ask.is === 'choice' ? ask.default : ask.defaultMm;
 }
 

@@ -238,7 +238,7 @@ test('a refusal says what it made of the words', async () => {
 describe('the question for a size', () => {
   test('says what it sets, and what would do instead', async () => {
     expect((await open.say('pouch')).card.body[0]).toBe(
-      'That sets the rows; nothing else can. You can tell me the closure instead.',
+      'That sets the rows; nothing else can. You can tell me the closure or the contents instead.',
     );
     await open.say('panel');
     expect((await open.say('12 in')).card.body[0]).toBe(

@@ -5,7 +5,9 @@ import {
   closureSteps,
   closureWindow,
   longestStockClosureMm,
+  unclosed,
 } from '../../../core/finishing/closing.js';
+import { notionsFor } from '../../../core/notions.js';
 import { STOCK_CLOSURES } from '../../../core/tables/closures.js';
 import { printed } from '../../../core/units/print.js';
 
@@ -52,6 +54,31 @@ describe('a closure', () => {
     const [ring, pin] = steps.map((s) => printed(s.say, { units: 'cm' }));
     expect(ring).toContain('1.1 cm below the edge');
     expect(pin).toContain('it starts 3.4 cm inside one side fold');
+  });
+
+  // 210 mm: the next longer is 9 in.
+  test('that is no stock length is cut from the next longer one, with a stop sewn over its chain', () => {
+    const [shorten, pin] = closureSteps({ stitchMm: undefined }, 260, 210, 0);
+    expect([shorten?.id, pin?.id]).toEqual(['shorten_closure', 'pin_closure']);
+    expect(shorten && printed(shorten.say, { units: 'cm' })).toMatch(
+      /Shorten the 9 in \(23 cm\).*over the chain 21 cm from its slider end, and cut it 2 cm past/,
+    );
+    expect(notionsFor(closureNotions(210, 0), 1).map(({ say }) => printed(say, { units: 'cm' }))).toEqual([
+      'a closure of 9 in (23 cm), to be shortened to 21 cm',
+    ]);
+  });
+
+  test('longer than any stock length is bought by the metre, and nothing is cut', () => {
+    expect(closureSteps({ stitchMm: undefined }, 800, 700, 0)[0]?.id).toBe('pin_closure');
+    expect(notionsFor(closureNotions(700, 0), 1).map(({ say }) => printed(say, { units: 'cm' }))[0]).toContain(
+      'chain by the metre',
+    );
+  });
+
+  test('left out is told why', () => {
+    expect(printed(unclosed(undefined), { units: 'cm' })).toContain('no stock length is short enough');
+    expect(printed(unclosed(87), { units: 'cm' })).toContain('4 in (10 cm) or longer');
+    expect(printed(unclosed(700), { units: 'cm' })).toContain('no stock length lets it in');
   });
 
   test('without rings has neither the step nor the notion of them', () => {

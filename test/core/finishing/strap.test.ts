@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { strapMm, strapNotion, strapSteps } from '../../../core/finishing/strap.js';
+import { STRAPS, strapMm, strapNotion, strapSteps } from '../../../core/finishing/strap.js';
 import { printed } from '../../../core/units/print.js';
 
 // Worked by hand: 2·√(250² + 90²) + 100 = 631.4; 2·√(120² + 100²) + 80 = 392.4; 80 mm are turned in.
@@ -25,4 +25,8 @@ test('a strap goes through its rings, or in at the folds where there are none, a
     'Hang twice the load on it and look at the seams.',
   ]);
   expect(told(false)[0]).toContain('in at a side fold');
+});
+
+test('a hand, a shoulder and a hip have drops of their own: the middle of 10 to 15, 20 to 30 and 50 to 60 cm', () => {
+  expect(STRAPS.map(({ mm }) => mm)).toEqual([(100 + 150) / 2, (200 + 300) / 2, (500 + 600) / 2]);
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Given } from '../../../core/given.js';
 import { pouch } from '../../../core/pieces/pouch.js';
 import type { Problem } from '../../../core/problems.js';
 import { printed } from '../../../core/units/print.js';
@@ -146,6 +147,118 @@ describe('a strap', () => {
 
   test('is on no pouch that was asked for without one', () => {
     expect(stepCount(planOf(pouch, { closure: inches(8) }), 'strap')).toBeUndefined();
+  });
+});
+
+// Worked by hand: 78 + 9 + 7.85 + 10 = 104.85, closed 163 + 9 + 2.5 = 174.5; 46 needles make 167.7, 48 make 175.2.
+describe('a pouch for a phone of 163 by 78 by 9 mm', () => {
+  const PHONE: Given = { is: 'contents', sidesMm: [163, 78, 9] };
+  const way = (id: string): Given => ({ is: 'choice', id });
+  const words = (made: ReturnType<typeof planOf>) => made.assumed.map((w) => printed(w, { units: 'cm' })).join(' / ');
+  const why = (made: ReturnType<typeof planOf>) => made.because && printed(made.because, { units: 'cm' });
+
+  test('on 48 needles stands upright: 41 rows, 106.7 mm wide, its height enough with a chance of 53%', () => {
+    const made = planOf(pouch, { contents: PHONE }, { needles: 48 });
+    expect(made).toMatchObject({
+      rows: 41,
+      landing: { loMm: expect.closeTo(104.85, 2), hiMm: expect.closeTo(110.85, 2) },
+    });
+    expect(size(made, 'width')).toBeCloseTo(106.68, 9);
+    const needed = made.sizes.find(({ id }) => id === 'height')?.across?.needed;
+    expect(needed?.leastMm).toBe(174.5);
+    expect(needed?.chance).toBeCloseTo(0.53, 2);
+    expect(words(made)).toContain('1 cm of room to slip it in, its long side up, the top closing over it');
+    expect(why(made)).toContain('say "lying"');
+  });
+
+  test('on 46 needles, too low for that even open, lies down, at least 189.85 mm wide', () => {
+    const made = planOf(pouch, { contents: PHONE });
+    expect(made.landing.loMm).toBeCloseTo(189.85, 2);
+    expect(why(made)).toContain('upright it needs 17.5 cm of height');
+    expect(problemsOf(outcomeOf(pouch, { contents: PHONE, turned: way('upright') }))).toMatchObject([
+      {
+        code: 'contents_too_big',
+        tight: [{ needles: { has: 46, wanted: 48 } }],
+        offers: [{ edit: { turned: way('lying') } }],
+      },
+    ]);
+  });
+
+  test('has no closure that would not let it in, and says which would', () => {
+    const made = planOf(pouch, { contents: PHONE }, { needles: 48 });
+    expect(made.notions).toEqual([]);
+    expect(words(made)).toContain('one that lets it in is 4 in (10 cm) or longer');
+    // Lying it goes in by 163 + 9 = 172 mm.
+    expect(planOf(pouch, { contents: PHONE, closure: inches(7) }).landing.loMm).toBeCloseTo(7 * 25.4 + 50.8 + 12.7, 9);
+    expect(problemsOf(outcomeOf(pouch, { contents: PHONE, closure: inches(6) }))).toMatchObject([
+      {
+        tight: [
+          { field: { id: 'height' } },
+          { field: { id: 'closure' }, mostMm: expect.closeTo(152.4, 9), needsMm: 172 },
+        ],
+      },
+    ]);
+  });
+
+  test('keeps the part of a width or height asked for that takes it, and names one too small', () => {
+    const on48 = { needles: 48 };
+    const wide = planOf(pouch, { contents: PHONE, width: between(100, 120) }, on48);
+    expect([wide.landing.loMm, wide.landing.hiMm]).toEqual([expect.closeTo(104.85, 2), 120]);
+    const tall = planOf(pouch, { contents: PHONE, height: between(170, 180) }, on48);
+    expect(tall.sizes[1]?.across?.asked?.window).toEqual({ loMm: 174.5, hiMm: 180 });
+    expect(problemsOf(outcomeOf(pouch, { contents: PHONE, width: mm(90) }, on48))).toMatchObject([
+      {
+        code: 'contents_too_big',
+        tight: [{ field: { id: 'width' }, mostMm: 96 }, {}],
+        offers: [{ edit: { width: null } }],
+      },
+    ]);
+  });
+
+  test('before the needles are known takes the least fabric, its height still to come', () => {
+    const made = planOf(pouch, { contents: PHONE }, { needles: undefined });
+    expect([made.rows, made.sizes[1]?.expectedMm]).toEqual([41, undefined]);
+  });
+
+  test('too big either way is told the needles that it takes, and is offered an open top where that is enough', () => {
+    const refusal = (...sidesMm: [number, number, number]) =>
+      problemsOf(outcomeOf(pouch, { contents: { is: 'contents', sidesMm } }));
+    expect(refusal(250, 175, 8)).toMatchObject([
+      { tight: [{}, { way: 'lying', needles: { wanted: 51 } }], offers: [] },
+    ]);
+    // Open it needs 150 + 15 + 2.5 = 167.5 mm.
+    expect(refusal(210, 150, 30)).toMatchObject([{ offers: [{ edit: { closure: mm(0) } }] }]);
+  });
+});
+
+describe('a pouch left open', () => {
+  const open = planOf(pouch, { width: inches(11), closure: mm(0) });
+
+  test('has the rows of its width and no closure, rings or caution about them', () => {
+    expect(open.rows).toBe(109);
+    expect([open.notions, stepCount(open, 'sew_closure'), stepCount(open, 'ring')]).toEqual([[], undefined, undefined]);
+    expect(open.cautions).toHaveLength(3);
+    expect(stepCount(open, 'weave_in')).toBe(2);
+  });
+
+  test('still needs a width, and takes its strap in at the folds', () => {
+    expect(problemsOf(outcomeOf(pouch, { closure: mm(0) }))).toMatchObject([{ code: 'missing' }]);
+    const strap = planOf(pouch, { width: inches(11), closure: mm(0), strap: mm(250) });
+    expect(strap.steps.map((s) => printed(s.say, { units: 'cm' })).join(' ')).toContain('in at a side fold');
+  });
+});
+
+describe('a lined pouch', () => {
+  // 271.78 − 5 − 3 + 24 = 287.8; 2·(167.7 − 10) + 30 = 345.4.
+  test('has its cloth at hand and one step more, after the closure', () => {
+    const made = planOf(pouch, { closure: inches(8), lining: { is: 'choice', id: 'lined' } });
+    expect(
+      atHand(made)
+        .map((words) => printed(words, { units: 'cm' }))
+        .at(-1),
+    ).toBe('a lining of cloth 29 cm by 34.5 cm');
+    const drivers = made.steps.map((s) => s.driver);
+    expect(drivers.indexOf('lining')).toBe(drivers.indexOf('sew_closure') + 1);
   });
 });
 

@@ -148,6 +148,58 @@ describe('other tops', () => {
   });
 });
 
+describe('an upright pouch that must take a phone of 163 by 78 by 9 mm', () => {
+  const contents: Given = { is: 'contents', sidesMm: [163, 78, 9] };
+
+  // 78 + 9 + 3.93 + 10 = 100.93: 2·100.93/7.5 + 2 = 28.9; 163 + 9 + 1.25 = 173.25, √(198.25·204.25)/5 = 40.2.
+  test('is a panel of 30 needles and 40 rows, upright since lying down it is wider than the tube', () => {
+    const held = made({ contents });
+    expect(held).toMatchObject({ needles: 30, rows: 40, landing: { loMm: 173.25, hiMm: 179.25 } });
+    expect(size(held, 'width')).toBeGreaterThan(100.93);
+    expect(cm(held.because ? [held.because] : [])).toMatch(/lying down it needs 18.5 cm of width.*flat panel/);
+  });
+
+  // 172 + 2.5 and, with a wall of 5 mm, 78 + 9 + 7.85 + 10 = 104.85.
+  test('turned into itself has walls twice as thick, and no cloth for a lining', () => {
+    const double = made({ contents, layers: choice('double'), lining: choice('lined') });
+    expect(double.landing.loMm).toBe(174.5);
+    expect(double.sizes[1]?.across?.needed?.leastMm).toBeCloseTo(104.85, 2);
+    expect([counted(double, 'lining'), cm(double.assumed)]).toEqual([
+      0,
+      expect.stringContaining('its inner layer is the lining'),
+    ]);
+  });
+
+  // 163 + 4.5 + 1.25.
+  test('left open is lower by half of its thickness', () => {
+    expect(made({ contents, top: choice('plain') }).landing.loMm).toBe(168.75);
+  });
+
+  test('with a closure is wide enough for that too', () => {
+    expect(made({ contents, closure: mm(152.4) }).sizes[1]?.across?.needed?.leastMm).toBeCloseTo(172.4, 9);
+    expect(refusal({ contents, closure: mm(80) })).toMatchObject([
+      {
+        code: 'contents_too_big',
+        tight: [{ field: { id: 'closure' }, needsMm: 87 }, {}],
+        offers: [{ edit: { closure: null } }, { edit: { top: choice('plain'), closure: null } }],
+      },
+    ]);
+  });
+
+  test('is refused where the tube is too narrow, with the needles that it takes', () => {
+    expect(refusal({ contents: { is: 'contents', sidesMm: [250, 175, 8] } })).toMatchObject([
+      { tight: [{ way: 'upright', field: { id: 'width' }, needles: { has: 48, wanted: 53 } }, {}], offers: [] },
+    ]);
+  });
+});
+
+// 180 − 2.5 − 3 + 24 = 198.5; 2·(207.5 − 10) + 30 = 425.
+test('a lined upright pouch has cloth of 198.5 by 425 mm', () => {
+  const lined = made({ height: HIGH, lining: choice('lined') });
+  expect(cm(atHand(lined))).toContain('a lining of cloth 20 cm by 42.5 cm');
+  expect(counted(lined, 'lining')).toBe(1);
+});
+
 test('an upright pouch before its needles are known says its cord by the top', () => {
   const bare = made({ height: HIGH }, { needles: undefined, measurements: [tube('rows', 100, 500)] });
   expect(bare.rows).toBe(46);

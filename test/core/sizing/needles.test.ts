@@ -65,3 +65,12 @@ describe('the needles for a window', () => {
     expect(needlesFor({ loMm: 1, hiMm: 2 }, FLAT_TUBE, STITCH_MM)).toBe(1);
   });
 });
+
+test('a least size has the chance of coming to at least that', () => {
+  const spread = { mu: Math.log(7.5), sd: 0.03, nu: Number.POSITIVE_INFINITY };
+  const tube = { share: 1 / 2, extra: 0, fixedMm: 0 };
+  expect(needleDimension(tube, 48, spread, undefined, 180).needed?.chance).toBeCloseTo(0.5, 9);
+  // One standard deviation below the middle.
+  expect(needleDimension(tube, 48, spread, undefined, 180 * Math.exp(-0.03)).needed?.chance).toBeCloseTo(0.8413, 4);
+  expect(needleDimension(tube, 48, spread, undefined).needed).toBeUndefined();
+});
