@@ -6,6 +6,7 @@ import { type BareUnit, bareUnit } from './lengths.js';
 import { bareGaugeIn } from './readers/bare-gauges.js';
 import { readBench, readNames, withNeedles } from './readers/bench.js';
 import { readChoices } from './readers/choices.js';
+import { readContents, thingIn } from './readers/contents.js';
 import { COPIES, isOfEach, readCopies } from './readers/copies.js';
 import { claimFieldWords } from './readers/fields.js';
 import { focusOf } from './readers/focus.js';
@@ -84,14 +85,20 @@ function onOneBench(meanings: readonly Meaning[]): Meaning[] {
 }
 
 function sectionMeanings(sheet: Sheet, context: Context, bare: BareUnit, day: DueDate | undefined): Meaning[] {
-  const intent =
-    sheet.tokens.some((_, i) => PLAN_WORDS.includes(wordAt(sheet, i) ?? '')) || context.command === '/rows';
   const named = readPiece(sheet, context.pieces);
+  const thing = thingIn(sheet, context);
+  const intent =
+    sheet.tokens.some((_, i) => PLAN_WORDS.includes(wordAt(sheet, i) ?? '')) ||
+    thing?.cue !== undefined ||
+    context.command === '/rows';
   const piece = named ?? context.pieces.find((p) => p.id === context.subjectPiece);
+  const contents = piece && readContents(sheet, piece, bare, thing);
   const people = piece && readPeople(sheet, piece, context);
   if (named !== undefined) claimStrangers(sheet, context);
   const taken =
-    piece === undefined ? {} : { ...readChoices(sheet, piece, named !== undefined), ...readPercents(sheet, piece) };
+    piece === undefined
+      ? {}
+      : { ...contents, ...readChoices(sheet, piece, named !== undefined), ...readPercents(sheet, piece) };
   const gauge = readGauge(sheet, bare, named, context.swatchRows);
   if (gauge !== undefined && 'conflict' in gauge)
     return [{ kind: 'unread', why: 'contradiction', words: gauge.conflict }];

@@ -112,10 +112,11 @@ export function phrasePlaces(sheet: Sheet, phrase: string): { from: number; to: 
 export const indexesBetween = (from: number, to: number): number[] =>
   Array.from({ length: Math.max(0, to - from + 1) }, (_, k) => from + k);
 
-/** True for a number that nobody used, and for a word that nobody knows. */
+/** True for a number that nobody used, for a word that nobody knows, and for a mark left out with them. */
 export function isLeftOver(sheet: Sheet, index: number): boolean {
   const token = sheet.tokens[index];
-  if (token === undefined || token.is === 'mark') return false;
+  if (token === undefined) return false;
   const use = sheet.uses[index];
+  if (token.is === 'mark') return isLeftOut(use);
   return isLeftOut(use) || (use === undefined && !(token.is === 'word' && isKnownWord(token.word)));
 }

@@ -109,7 +109,8 @@ describe('a number that is no size is not read as one', () => {
 
   test.each<[string, string, Partial<Context>?]>([
     ['pouch with a flap', 'flap'],
-    ['pouch 11 in wide, no rings no zip', 'no zip'],
+    ['pouch 11 in wide, no rings no strap', 'no strap'],
+    ['tube 22 in long for a phone 163 x 78 x 9 mm', 'a phone 163 x 78 x 9 mm'],
     ['pouch 11 in wide on the 46.5', 'on the 46.5'],
     ['pouch 11 in wide and poncho for a 22 in head', 'poncho for a 22 in head'],
     ['pouch 11 in wide with a 2 in flange', '2 in flange'],

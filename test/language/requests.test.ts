@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { meaningOf } from './reading.js';
 import { BENCHES_THEMES } from './requests/benches.js';
+import { CONTENTS_THEMES } from './requests/contents.js';
 import { CORRECTIONS_THEMES } from './requests/corrections.js';
 import { DATES_THEMES } from './requests/dates.js';
 import { GAUGE_MORE_THEMES } from './requests/gauge-more.js';
@@ -23,6 +24,7 @@ const THEMES = [
   ...WORDS_THEMES,
   ...PIECES_THEMES,
   ...MAKERS_THEMES,
+  ...CONTENTS_THEMES,
   ...PEOPLE_THEMES,
   ...BENCHES_THEMES,
   ...DATES_THEMES,

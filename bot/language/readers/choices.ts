@@ -7,12 +7,14 @@ import {
   LEFT_OUT,
   phraseAt,
   phrasePlaces,
+  quantityAtIndex,
   type Sheet,
   saidBetween,
   sheetOf,
   wordAt,
 } from '../sheet.js';
 
+const ARTICLES = ['a', 'an', 'any', 'the', 'its'];
 const REFUSALS = ['no', 'without', 'skip', 'lose', 'drop', 'remove', 'omit', 'minus'];
 
 /**
@@ -25,11 +27,15 @@ export function readChoices(sheet: Sheet, piece: Piece, isNew: boolean): Record<
     const chosen = ask.is === 'choice' ? (readChoice(sheet, ask) ?? choiceInName(sheet, ask)) : undefined;
     if (chosen !== undefined) values[id] = chosen;
     if (ask.is !== 'length') continue;
+    const none = (ask.named ?? []).some(({ mm }) => mm === 0);
+    const named = readNamed(sheet, ask);
+    if (named !== undefined) values[id] = named;
     sheet.tokens.forEach((_, i) => {
-      const at = ['a', 'any', 'the'].includes(wordAt(sheet, i + 1) ?? '') ? i + 2 : i + 1;
+      let at = ARTICLES.includes(wordAt(sheet, i + 1) ?? '') ? i + 2 : i + 1;
+      while (sheet.uses[at] === ask.label) at++;
       const refused = REFUSALS.includes(wordAt(sheet, i) ?? '') && ask.words.includes(wordAt(sheet, at) ?? '');
       if (!refused || !isFree(sheet, at)) return;
-      const isTakenBack = ask.defaultMm === undefined;
+      const isTakenBack = ask.defaultMm === undefined && !none;
       claim(sheet, isTakenBack && isNew ? LEFT_OUT : `no ${ask.label.toLowerCase()}`, ...indexesBetween(i, at));
       if (!isTakenBack) values[id] = { is: 'length', mm: 0, said: saidBetween(sheet, i, at) };
       else if (!isNew) values[id] = null;
@@ -37,6 +43,28 @@ export function readChoices(sheet: Sheet, piece: Piece, isNew: boolean): Record<
   }
   claimEnds(sheet);
   return values;
+}
+
+/** May stand between a thing and its length. */
+const OF = ['of', 'is', 'drop', 'drops'];
+
+/** A length that words stand for, `shoulder strap`; not beside a length of its own, `shoulder strap 25 cm`. */
+function readNamed(sheet: Sheet, ask: Ask & { is: 'length' }): Value | undefined {
+  let value: Value | undefined;
+  for (const { words, mm } of ask.named ?? []) {
+    for (const { from, to } of words.flatMap((phrase) => phrasePlaces(sheet, phrase))) {
+      const all = indexesBetween(from, to);
+      const before = ARTICLES.includes(wordAt(sheet, from - 1) ?? '') ? from - 2 : from - 1;
+      const behind = OF.includes(wordAt(sheet, to + 1) ?? '') ? to + 2 : to + 1;
+      // Refused, or with a length of its own, it is read as any other length.
+      const isElsewhere =
+        REFUSALS.includes(wordAt(sheet, before) ?? '') || [from - 1, behind].some((i) => quantityAtIndex(sheet, i));
+      const rest = all.filter((i) => !isElsewhere || !ask.words.includes(wordAt(sheet, i) ?? ''));
+      claim(sheet, ask.label, ...rest);
+      if (!isElsewhere) value = { is: 'length', mm, said: saidBetween(sheet, from, to), assumed: 'named' };
+    }
+  }
+  return value;
 }
 
 /** The option named last; of one that is asked for at one end alone nothing comes. */
