@@ -1,4 +1,4 @@
-import { length, mass, pieceById, printed, range, say, type Units, type Words } from '../../core/index.js';
+import { type Ask, length, mass, pieceById, printed, range, say, type Units, type Words } from '../../core/index.js';
 import { type Conversation, inHand, subjectOf, withChange } from '../conversation.js';
 import type { Bench, PlanAsk, Value } from '../request.js';
 import { inUse } from './in-use.js';
@@ -43,7 +43,8 @@ export function changesBetween(before: PlanAsk | undefined, after: PlanAsk): Wor
     if (JSON.stringify(then[id]) === JSON.stringify(now)) return [];
     const label = piece?.asks[id]?.label.toLowerCase() ?? id;
     if (now === undefined) return [say`${label} no longer asked for`];
-    return [isMeant(now) ? say`${label} ${saidValue(now)}` : say`${label}, ${saidValue(now)}`];
+    const told = saidValue(now, piece?.asks[id]);
+    return [isMeant(now) ? say`${label} ${told}` : say`${label}, ${told}`];
   });
   const each = after.sizes === undefined ? '' : ' of each';
   const copies = before.copies === after.copies ? [] : [say`how many, ${after.copies}${each}`];
@@ -71,7 +72,7 @@ export function askInWords(ask: PlanAsk): Words[] {
   const asks = pieceById(piece ?? '')?.asks;
   const shared = Object.entries(inUse(ask)).map(([id, value]) => {
     const label = asks?.[id]?.label.toLowerCase() ?? id;
-    return say`${label} ${saidValue(value)}`;
+    return say`${label} ${saidValue(value, asks?.[id])}`;
   });
   const all = sizes.length === 0 ? shared : [...shared, say`sizes ${sizes.map(sizeName).join(', ')}`];
   if (copies === 1) return all;
@@ -81,7 +82,7 @@ export function askInWords(ask: PlanAsk): Words[] {
 /** A size that stands for words which named none: `woman`, `a fringe`. */
 const isMeant = ({ assumed }: Value): boolean => assumed === 'body' || assumed === 'usual';
 
-function saidValue(value: Value): Words {
+function saidValue(value: Value, ask: Ask | undefined): Words {
   switch (value.is) {
     case 'length':
       if (value.assumed === 'body') return say`${length(value.mm)}, ${value.said ?? ''}`;
@@ -101,7 +102,10 @@ function saidValue(value: Value): Words {
       return say`${value.percent}%`;
     case 'mass':
       return say`${mass(value.g)}`;
-    case 'choice':
+    case 'choice': {
+      const option = ask?.is === 'choice' ? ask.options.find(({ id }) => id === value.id) : undefined;
+      return say`${option?.label ?? value.said ?? 'as said'}`;
+    }
     case 'bare':
       return say`${value.said ?? 'as said'}`;
   }
