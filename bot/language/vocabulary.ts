@@ -155,7 +155,7 @@ poach poached poaches pooch porch porches pounce pulse pure puree purge purser p
 rusted scam seal seals sear seat seats seem seems sham sketches slam slams snitches spam steam steep stems stitched stops stretches swam swath switch
 switches tale talk tally toil toll trail tuba tuber tubs tune tunes undone unto wade washer washes wasted wastes widen wife wine wipe
 wire wise wished yard yawn zaps folder folds pouched clause finishes finisher furnished unrivalled court
-counted county weight weights threw hanks cones`.split(/\s+/),
+counted county weight weights threw hanks cones cards socks`.split(/\s+/),
 );
 
 /** True for a word that could be a mistyped word of the trade. */

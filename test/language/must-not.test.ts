@@ -134,7 +134,7 @@ const ORDINARY =
 poach pooch porch couch touch coach punch pinch tuba tune tubs tale talk tally toil tell till held hell heap hemp helm
 seal seat sear seem scam slam steam yard yawn gauze gouge grift graph switch swath tested rusted rented handing wished washer
 folder needless needled noodles inched itches stretches sketches switches lengthy lengthen bread breath brood lone lung
-deer deed dept zaps flap flay slat closer closet clothes crutch church weight eight night hind machined wasted taste paste undone unto`.split(
+deer deed dept zaps flap flay slat closer closet clothes crutch church weight eight night hind machined wasted taste paste undone unto cards socks`.split(
     /\s+/,
   );
 

@@ -13,6 +13,8 @@ import {
   sheetOf,
   wordAt,
 } from '../sheet.js';
+import { isLabelWord, STATE_WORDS } from '../vocabulary.js';
+import { fieldOf } from './fields.js';
 
 const ARTICLES = ['a', 'an', 'any', 'the', 'its'];
 const REFUSALS = ['no', 'without', 'skip', 'lose', 'drop', 'remove', 'omit', 'minus'];
@@ -24,7 +26,7 @@ const REFUSALS = ['no', 'without', 'skip', 'lose', 'drop', 'remove', 'omit', 'mi
 export function readChoices(sheet: Sheet, piece: Piece, isNew: boolean): Record<string, Value | null> {
   const values: Record<string, Value | null> = {};
   for (const [id, ask] of Object.entries(piece.asks)) {
-    const chosen = ask.is === 'choice' ? (readChoice(sheet, ask) ?? choiceInName(sheet, ask)) : undefined;
+    const chosen = ask.is === 'choice' ? (readChoice(sheet, piece, ask) ?? choiceInName(sheet, piece, ask)) : undefined;
     if (chosen !== undefined) values[id] = chosen;
     if (ask.is !== 'length') continue;
     const none = (ask.named ?? []).some(({ mm }) => mm === 0);
@@ -48,6 +50,12 @@ export function readChoices(sheet: Sheet, piece: Piece, isNew: boolean): Record<
 /** May stand between a thing and its length. */
 const OF = ['of', 'is', 'drop', 'drops'];
 
+/** `a flap of 10 cm`, `shoulder strap 25 cm`; but `with a flap 11 in wide` tells the width. */
+function hasLength(sheet: Sheet, to: number): boolean {
+  const at = OF.includes(wordAt(sheet, to + 1) ?? '') ? to + 2 : to + 1;
+  return quantityAtIndex(sheet, at) !== undefined && !isLabelWord(wordAt(sheet, at + 1) ?? '');
+}
+
 /** A length that words stand for, `shoulder strap`; not beside a length of its own, `shoulder strap 25 cm`. */
 function readNamed(sheet: Sheet, ask: Ask & { is: 'length' }): Value | undefined {
   let value: Value | undefined;
@@ -55,10 +63,9 @@ function readNamed(sheet: Sheet, ask: Ask & { is: 'length' }): Value | undefined
     for (const { from, to } of words.flatMap((phrase) => phrasePlaces(sheet, phrase))) {
       const all = indexesBetween(from, to);
       const before = ARTICLES.includes(wordAt(sheet, from - 1) ?? '') ? from - 2 : from - 1;
-      const behind = OF.includes(wordAt(sheet, to + 1) ?? '') ? to + 2 : to + 1;
       // Refused, or with a length of its own, it is read as any other length.
       const isElsewhere =
-        REFUSALS.includes(wordAt(sheet, before) ?? '') || [from - 1, behind].some((i) => quantityAtIndex(sheet, i));
+        REFUSALS.includes(wordAt(sheet, before) ?? '') || quantityAtIndex(sheet, from - 1) || hasLength(sheet, to);
       const rest = all.filter((i) => !isElsewhere || !ask.words.includes(wordAt(sheet, i) ?? ''));
       claim(sheet, ask.label, ...rest);
       if (!isElsewhere) value = { is: 'length', mm, said: saidBetween(sheet, from, to), assumed: 'named' };
@@ -68,14 +75,19 @@ function readNamed(sheet: Sheet, ask: Ask & { is: 'length' }): Value | undefined
 }
 
 /** The option named last; of one that is asked for at one end alone nothing comes. */
-function readChoice(sheet: Sheet, ask: Ask & { is: 'choice' }): Value | undefined {
+function readChoice(sheet: Sheet, piece: Piece, ask: Ask & { is: 'choice' }): Value | undefined {
   let chosen: Value | undefined;
   for (const option of ask.options) {
     for (const { from, to } of option.words.flatMap((words) => phrasePlaces(sheet, words))) {
+      // A piece is measured lying flat, whatever lies in it.
+      if (STATE_WORDS[wordAt(sheet, to) ?? ''] !== undefined && wordAt(sheet, to + 1) === 'flat') continue;
       const isOfEnd = END_WORDS.includes(wordAt(sheet, from) ?? '') && phraseAt(sheet, from - 1, ['one']);
       const oneEnd = oneEndBeside(sheet, from, to);
       const use = oneEnd === undefined ? `${ask.label}: ${option.label}` : LEFT_OUT;
-      claim(sheet, use, ...indexesBetween(isOfEnd ? from - 1 : from, to), ...(oneEnd ?? []));
+      // The word of a length of its own is left for that.
+      const isSized =
+        hasLength(sheet, to) && piece.asks[fieldOf(piece, wordAt(sheet, to) ?? '') ?? '']?.is === 'length';
+      claim(sheet, use, ...indexesBetween(isOfEnd ? from - 1 : from, isSized ? to - 1 : to), ...(oneEnd ?? []));
       if (oneEnd === undefined) chosen = { is: 'choice', id: option.id, said: saidBetween(sheet, from, to) };
     }
   }
@@ -83,9 +95,9 @@ function readChoice(sheet: Sheet, ask: Ask & { is: 'choice' }): Value | undefine
 }
 
 /** An option that the name of the piece says, beside its default: `leg warmers`, a `bobble hat`. */
-function choiceInName(sheet: Sheet, ask: Ask & { is: 'choice' }): Value | undefined {
+function choiceInName(sheet: Sheet, piece: Piece, ask: Ask & { is: 'choice' }): Value | undefined {
   const tokens = sheet.tokens.filter((_, i) => sheet.uses[i] === 'piece');
-  const chosen = readChoice(sheetOf(sheet.text, tokens), ask);
+  const chosen = readChoice(sheetOf(sheet.text, tokens), piece, ask);
   return chosen?.is === 'choice' && chosen.id !== ask.default ? chosen : undefined;
 }
 

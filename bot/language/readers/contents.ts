@@ -20,6 +20,8 @@ const CUES = 'for take takes taking hold holds holding fit fits fitting carry ca
   ' ',
 );
 const MOST_BEFORE = 8;
+/** `what about a book 21 x 15 x 3 cm`. */
+const ASKING = ['what', 'how'];
 /** Behind its sides, without a name before them: `a 163 x 78 x 9 mm phone`. */
 const MOST_BEHIND = 2;
 const THICK = ['thick', 'deep'];
@@ -86,6 +88,7 @@ function sideAt(sheet: Sheet, i: number): Quantity | undefined {
 function cueBefore(sheet: Sheet, first: number): number | undefined {
   for (let i = first - 1; i >= Math.max(0, first - MOST_BEFORE) && isFree(sheet, i); i--) {
     if (CUES.includes(wordAt(sheet, i) ?? '')) return i;
+    if (wordAt(sheet, i) === 'about' && ASKING.includes(wordAt(sheet, i - 1) ?? '')) return i;
     const mark = markAt(sheet, i);
     if (sheet.tokens[i]?.is === 'quantity' || (mark !== undefined && !['comma', 'equals'].includes(mark)))
       return undefined;

@@ -43,6 +43,7 @@ test('the talks show every kind of reply, and every problem but those that no ty
   expect([...new Set(codes)].sort()).toEqual([
     'amount_outside',
     'closure_too_long',
+    'contents_too_big',
     'count_not_whole',
     'count_outside',
     'empty_window',

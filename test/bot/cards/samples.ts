@@ -106,6 +106,17 @@ export const TALKS: Record<string, readonly string[]> = {
     'team shelf',
   ],
   'yarn of no name': ['used 20 g', 'bought 0 rings'],
+  'what must go in': [
+    MEDIUM,
+    'pouch for a phone 163 x 78 x 9 mm',
+    'upright',
+    'on the 48, 48 needles',
+    'add a lining and a shoulder strap',
+    'it must take a tablet 250 x 175 x 8 mm',
+    'pouch for a 21 cm zip',
+    'steps',
+    'drawstring bag 20 cm tall with a flap of 40 cm',
+  ],
   'a message in parts': [
     '46 needels, 110 rows, 22 in long, 6 3/4 flat, rows for a puch 11 in wide by 5 december for $25, zzyzx',
     'tube 22 in long',
