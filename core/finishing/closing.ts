@@ -2,6 +2,7 @@ import type { Made, Step, Things } from '../piece.js';
 import { STOCK_CLOSURES } from '../tables/closures.js';
 import { MM_PER } from '../units/units.js';
 import { key, length, say, type Words } from '../words.js';
+import { further } from './further.js';
 
 /** Ease of an opening beside its closure and rings: 1/2 to 1 in. Common practice, no source. */
 export const EASE_MM = { lo: 12.7, hi: 25.4 } as const;
@@ -56,12 +57,15 @@ function cutFrom(closureMm: number): Stock | undefined {
 const PAST_STOP_MM = 20;
 
 /** A longer closure made as long as it must be. */
-const shortened = (closureMm: number, from: Stock): Step => ({
-  id: 'shorten_closure',
-  driver: 'pin_closure',
-  count: 1,
-  say: say`${key`Shorten the ${labelled(from)} closure`}: ${key`sew a stop over the chain ${length(closureMm)}`} from its slider end, and ${key`cut it ${length(PAST_STOP_MM)} past that`}.`,
-});
+const shortened = (closureMm: number, from: Stock): Step[] => [
+  {
+    id: 'shorten_closure',
+    driver: 'pin_closure',
+    count: 1,
+    say: say`${key`Sew a stop over the chain`} of the ${labelled(from)} closure, ${key`${length(closureMm)} from its slider end`}.`,
+  },
+  further('cut_closure', say`${key`Cut the closure ${length(PAST_STOP_MM)} past its stop`}.`),
+];
 
 /** Rings sewn at the side folds, the closure pinned and sewn between them. */
 export function closureSteps(
@@ -86,7 +90,7 @@ export function closureSteps(
   const longer = cutFrom(closureMm);
   return [
     ...rings,
-    ...(longer === undefined ? [] : [shortened(closureMm, longer)]),
+    ...(longer === undefined ? [] : shortened(closureMm, longer)),
     {
       id: 'pin_closure',
       driver: 'pin_closure',

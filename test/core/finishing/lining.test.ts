@@ -22,8 +22,9 @@ test('a side not known yet is told by the piece', () => {
 });
 
 test('it is sewn in with its allowance and turn named', () => {
-  const [step] = liningSteps(LINED);
-  expect(step).toMatchObject({ driver: 'lining', count: 1 });
+  const steps = liningSteps(LINED);
+  expect(steps.filter(({ driver }) => driver === 'lining').reduce((sum, { count }) => sum + count, 0)).toBe(1);
+  expect(steps.map(({ say }) => printed(say, { units: 'cm' })).join(' ')).toMatch(/1.2 cm from the edge.*Turn 1.5 cm/);
   expect(liningAssumed(LINED).map((w) => printed(w, { units: 'cm' }))[0]).toContain('1.2 cm of seam at each side');
 });
 
