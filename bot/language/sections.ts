@@ -1,6 +1,6 @@
 import type { Piece } from '../../core/index.js';
 import { type Place, piecePlaces } from './readers/pieces.js';
-import { markAt, phrasePlaces, quantityAtIndex, type Sheet, wordAt } from './sheet.js';
+import { indexesBetween, markAt, phraseAt, quantityAtIndex, type Sheet, wordAt } from './sheet.js';
 
 const JOINTS = ['and', 'plus', 'then', 'also'];
 const ARTICLES = ['a', 'an', 'another'];
@@ -15,8 +15,7 @@ export function sections(sheet: Sheet, pieces: readonly Piece[]): Sheet[] {
     if (last === undefined || next.from <= last.to) continue;
     const cut = cutBetween(sheet, last, next);
     const from = cuts.at(-1) ?? 0;
-    if (isOption(sheet, last, next)) continue;
-    if (cut === undefined || !isAnother(sheet, last, next, from, cut)) continue;
+    if (cut === undefined || !isAnother(sheet, last, next, from, cut) || isOption(sheet, last, next)) continue;
     cuts.push(cut);
     last = next;
   }
@@ -30,12 +29,12 @@ export function sections(sheet: Sheet, pieces: readonly Piece[]): Sheet[] {
 const isOption = (sheet: Sheet, { piece }: Place, next: Place): boolean =>
   Object.values(piece.asks)
     .flatMap((ask) => (ask.is === 'choice' ? ask.options.flatMap(({ words }) => words) : []))
-    .some((words) =>
-      phrasePlaces(sheet, words).some(
-        ({ from, to }) =>
-          from <= next.from && to >= next.to && (to - from > next.to - next.from || !hasSize(sheet, next.to)),
-      ),
-    );
+    .some((phrase) => {
+      const words = phrase.split(/[\s-]+/);
+      const isAlone = words.length <= next.to - next.from + 1;
+      const isHere = indexesBetween(next.to - words.length + 1, next.from).some((i) => phraseAt(sheet, i, words));
+      return isHere && !(isAlone && hasSize(sheet, next.to));
+    });
 
 /** Another kind is another piece; the same kind is, when both have a size and nothing points back. */
 function isAnother(sheet: Sheet, last: Place, next: Place, from: number, cut: number): boolean {
