@@ -45,7 +45,13 @@ export type Ask = {
   /** A share in per cent, such as an ease: 10 is 10 %. */
   | { is: 'percent'; min: number; max: number; default?: number }
   | { is: 'count'; min: number; max: number }
-  | { is: 'choice'; options: readonly { id: string; label: string; words: readonly string[] }[]; default: string }
+  /** `inName` is false where a name of the piece that holds the word of an option does not choose it: `upright pouch`. */
+  | {
+      is: 'choice';
+      options: readonly { id: string; label: string; words: readonly string[] }[];
+      default: string;
+      inName?: false;
+    }
   /** What the piece must take; the range is that of each side. */
   | { is: 'contents'; minMm: number; maxMm: number }
 );

@@ -13,7 +13,7 @@ const TURNED_MM = 40;
 /** Drops by the place a strap is carried, the middle of 100 to 150, 200 to 300 and 500 to 600 mm. Common practice, no source. */
 export const STRAPS = [
   { words: ['hand strap', 'wrist strap', 'wrist loop'], mm: 125 },
-  { words: ['shoulder strap', 'with a strap', 'with strap', 'add a strap'], mm: 250 },
+  { words: ['shoulder strap', 'long strap'], mm: 250 },
   { words: ['hip strap', 'crossbody strap', 'cross body strap'], mm: 550 },
 ] as const;
 

@@ -27,6 +27,7 @@ export const taking = {
       },
     ],
     default: 'either',
+    inName: false,
   },
 } as const;
 

@@ -84,9 +84,11 @@ function readChoice(sheet: Sheet, piece: Piece, ask: Ask & { is: 'choice' }): Va
       const isOfEnd = END_WORDS.includes(wordAt(sheet, from) ?? '') && phraseAt(sheet, from - 1, ['one']);
       const oneEnd = oneEndBeside(sheet, from, to);
       const use = oneEnd === undefined ? `${ask.label}: ${option.label}` : LEFT_OUT;
-      // The word of a length of its own is left for that.
+      // The word of a length of its own is left for that: `a flap of 10 cm`, but not `a flap 20 cm tall`.
       const isSized =
-        hasLength(sheet, to) && piece.asks[fieldOf(piece, wordAt(sheet, to) ?? '') ?? '']?.is === 'length';
+        OF.includes(wordAt(sheet, to + 1) ?? '') &&
+        hasLength(sheet, to) &&
+        piece.asks[fieldOf(piece, wordAt(sheet, to) ?? '') ?? '']?.is === 'length';
       claim(sheet, use, ...indexesBetween(isOfEnd ? from - 1 : from, isSized ? to - 1 : to), ...(oneEnd ?? []));
       if (oneEnd === undefined) chosen = { is: 'choice', id: option.id, said: saidBetween(sheet, from, to) };
     }
@@ -96,6 +98,7 @@ function readChoice(sheet: Sheet, piece: Piece, ask: Ask & { is: 'choice' }): Va
 
 /** An option that the name of the piece says, beside its default: `leg warmers`, a `bobble hat`. */
 function choiceInName(sheet: Sheet, piece: Piece, ask: Ask & { is: 'choice' }): Value | undefined {
+  if (ask.inName === false) return undefined;
   const tokens = sheet.tokens.filter((_, i) => sheet.uses[i] === 'piece');
   const chosen = readChoice(sheetOf(sheet.text, tokens), piece, ask);
   return chosen?.is === 'choice' && chosen.id !== ask.default ? chosen : undefined;
