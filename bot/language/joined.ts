@@ -7,6 +7,9 @@ const AND = /^\s*(?:and|&)\s*$/i;
 const TO = /^\s*to\s*$/i;
 const HALF_WIDTH = /(?:±|\+\s?\/?\s?-|\b(?:plus or minus|give or take))\s*$/i;
 
+/** As much as stands between a size and its tolerance. */
+const MOST_BETWEEN = 40;
+
 /**
  * Joins quantities that words make one: `11 and a half`, `between 10 and 11 in`, a range typed the wrong way round
  * (`11 to 10 in`, for core to refuse), and a tolerance that follows its label, `11 in wide ± 1/4`. A tolerance of
@@ -20,7 +23,7 @@ export function joinedTokens(text: string, tokens: readonly Token[]): Token[] {
     if (token.is !== 'quantity') joined.push(token);
     else if (before?.is === 'quantity' && isBracketed(text, before, token)) {
       if (!isSame(before.quantity, token.quantity)) joined.push(asWord(text, token));
-    } else if (HALF_WIDTH.test(text.slice(0, token.start))) {
+    } else if (HALF_WIDTH.test(text.slice(Math.max(0, token.start - MOST_BETWEEN), token.start))) {
       const widened = before?.is === 'quantity' ? withHalfWidth(before, token.quantity) : undefined;
       if (widened === undefined) joined.push(asWord(text, token));
       else joined[at] = widened;
