@@ -1,6 +1,8 @@
 import type { Spacing } from './gauge/estimate.js';
+import type { Given } from './given.js';
 import type { Outcome } from './problems.js';
 import type { Contents } from './sizing/contents.js';
+import type { Panels } from './sizing/in-panels.js';
 import type { Measure, Window } from './sizing/rows.js';
 import type { BodyMeasure } from './tables/bodies.js';
 import type { Words } from './words.js';
@@ -78,6 +80,8 @@ export type Dimension = Measure & {
   /** How the size is said: `27 cm wide`. */
   adjective: string;
   axis: 'rows' | 'needles';
+  /** How flat panels would make it where the needles of the tube do not; undefined where they could not. */
+  inPanels?: Panels['way'];
   window?: Window | undefined;
   /** The least it must come to across the needles, where more does no harm. */
   leastMm?: number | undefined;
@@ -226,6 +230,8 @@ export type PieceOf<A extends Asks> = {
   notions(made: Made<A>): readonly Notion[];
   steps(made: Made<A>): readonly Step[];
   traits(made: Made<A>): readonly Trait[];
+  /** Of the kind that is nothing but panels: the values that ask for those which another piece is made from instead. */
+  ofPanels?(panels: Panels): Readonly<Record<string, Given>>;
   outline(made: Made<A>): Outline;
 };
 

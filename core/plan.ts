@@ -95,7 +95,7 @@ export function plan(input: PlanInput): Outcome<Plan> {
   if (!layouts.ok) return layouts;
   const layout = layouts.value[0];
   if (layout === undefined) throw new Error(`${piece.id} offers no layout`);
-  return laidOut(input, asked.value, layout, gauges[layout.form], known);
+  return laidOut(input, asked.value, layout, gauges, known);
 }
 
 /** Two machines may differ in the same yarn by about this share. From memory. */
@@ -119,11 +119,12 @@ function laidOut(
   input: PlanInput,
   { asked, toleranced }: { asked: Made<Asks>['asked']; toleranced: readonly string[] },
   layout: Layout,
-  { row, stitch, drift }: Gauge,
+  gauges: Readonly<Record<Layout['form'], Gauge>>,
   known: Evidence,
 ): Outcome<Plan> {
   const { piece, measurements, pieces } = input;
   const target = SETTINGS[layout.form];
+  const { row, stitch, drift } = gauges[layout.form];
   const solved = layout.dimensions.find((d) => d.axis === 'rows' && d.window !== undefined);
   if (row === undefined || solved?.window === undefined) throw new Error(`${piece.id} has no window to solve`);
   if (solved.window.loMm <= solved.fixedMm) {
@@ -136,7 +137,8 @@ function laidOut(
   const work = input.work && corrected(solved.window, solved, onMachine, input.work);
   const landing = work?.stop ?? byProfile;
   const sizes = layout.dimensions.map((d) => plannedSize(d, landing.expectedMm, needles, stitch));
-  const unreachable = sizes.flatMap((size) => outOfReach(input, size, needles));
+  const flat = { stitchMm: stitchOf(gauges.flat), along: stretched(solved.window, solved) };
+  const unreachable = sizes.flatMap((size) => outOfReach(input, size, needles, flat));
   if (unreachable.length > 0) return refused(...unreachable);
 
   const measureAt = toMeasure(solved.window, solved, onMachine, work, input.work?.knitted);
@@ -182,6 +184,12 @@ function laidOut(
     }),
   });
 }
+
+/** What the rows themselves must measure, laid straight. */
+const stretched = ({ loMm, hiMm }: Window, { share, fixedMm }: Measure): Window => ({
+  loMm: (loMm - fixedMm) / share,
+  hiMm: (hiMm - fixedMm) / share,
+});
 
 /** The row to measure at: before the work is read the plan's own, afterwards only where another reading pays. */
 function toMeasure(window: Window, measure: Measure, onMachine: Work, work: Correction | undefined, knitted = 0) {

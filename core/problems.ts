@@ -1,5 +1,6 @@
 import type { Given } from './given.js';
 import type { Way } from './sizing/contents.js';
+import type { Panels } from './sizing/in-panels.js';
 import type { Window } from './sizing/rows.js';
 import type { Words } from './words.js';
 
@@ -57,6 +58,10 @@ export type Problem =
       needles: number;
       needlesWanted: number;
       stitchChange: number;
+      /** The chance of ending in the window even so, where the spread of the stitch width is known. */
+      chance?: number;
+      /** Flat panels that would make it. */
+      panels?: Panels | undefined;
       offers: readonly Offer[];
     }
   | { code: 'no_row_gauge' }

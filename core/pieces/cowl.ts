@@ -109,6 +109,7 @@ function layouts(asked: RingAsked, fabric: Fabric): Outcome<readonly Layout[]> {
           label: 'Height',
           adjective: 'tall',
           axis: 'needles',
+          inPanels: 'one_layer',
           share: 1 / 2,
           extra: 0,
           fixedMm: 0,

@@ -44,9 +44,11 @@ function layouts(asked: DoubleAsked, { needles, stitchMm }: Fabric): Outcome<rea
   const between = betweenMm(stitchMm.round);
   const girthMm = needles && stitchMm.round && needles * stitchMm.round;
   const offers = girthMm === undefined ? [] : forThatHead(girthMm, between, HEAD_ASK);
-  const girth = girthFitting(asked.head && asked.head + between, girthMm, needles, offers);
-  if (!girth.ok) return girth;
   const window = depthWindow(asked);
+  const along = { loMm: 2 * (window.loMm + asked.brim), hiMm: 2 * (window.hiMm + asked.brim) };
+  const headMm = asked.head && asked.head + between;
+  const girth = girthFitting({ headMm, needles, stitchMm, along }, offers);
+  if (!girth.ok) return girth;
   const brims = brimProblems(asked, (window.loMm + window.hiMm) / 2);
   if (brims.length > 0) return refused(...brims);
   return done([

@@ -8,13 +8,8 @@ import { joinSteps } from '../finishing/strips.js';
 import { type Asked, type Fabric, type Layout, piece, type Step } from '../piece.js';
 import { done, type Offer, type Outcome, refused } from '../problems.js';
 import { needlesFor } from '../sizing/needles.js';
+import { MOST_JOINED, NEEDLES_FREE } from '../sizing/panels.js';
 import { count, key, length, say, type Words } from '../words.js';
-
-/** Needles a panel must leave free on the circle. Common practice; the machine's own limit wins. */
-const NEEDLES_FREE = 2;
-
-/** Panels that one piece may be joined from; more of them are a blanket. From memory. */
-const MOST_JOINED = 12;
 
 const asks = {
   width: {
@@ -185,4 +180,10 @@ export const flatPanel = piece({
       left: 'edge',
     }),
   traits: () => [],
+  ofPanels: ({ count: panels, needles, along }) => ({
+    length: { is: 'window', ...along },
+    needles: { is: 'count', count: needles },
+    ...(panels === 1 ? {} : { joined: { is: 'count', count: panels } }),
+    seam: { is: 'choice', id: 'full' },
+  }),
 });

@@ -68,7 +68,8 @@ function upright(asked: HatAsked, { needles, stitchMm }: Fabric): Outcome<Dimens
     edit: { lay: { is: 'choice', id: 'sideways' }, depth: null, brim: null },
   };
   const others = girthMm === undefined ? [] : forThatHead(girthMm, 0, HEAD_ASK);
-  const girth = girthFitting(asked.head, girthMm, needles, [instead, ...others]);
+  const along = { loMm: window.loMm + asked.brim, hiMm: window.hiMm + asked.brim };
+  const girth = girthFitting({ headMm: asked.head, needles, stitchMm, along }, [instead, ...others]);
   if (!girth.ok) return girth;
   const brims = brimProblems(asked, (window.loMm + window.hiMm) / 2);
   if (brims.length > 0) return refused(...brims);
@@ -88,7 +89,7 @@ function sideways(asked: HatAsked, { needles, stitchMm }: Fabric): Outcome<Dimen
   const window = { loMm: SIDEWAYS.lo * head, hiMm: SIDEWAYS.hi * head };
   return done([
     { ...GIRTH, axis: 'rows', share: 1, extra: 1, fixedMm: 0, window },
-    { ...DEPTH, axis: 'needles', share: 1 / 2, extra: 0, fixedMm: 0 - brim, window: depth },
+    { ...DEPTH, axis: 'needles', inPanels: 'one_layer', share: 1 / 2, extra: 0, fixedMm: 0 - brim, window: depth },
   ]);
 }
 

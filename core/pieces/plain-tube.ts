@@ -78,6 +78,7 @@ function layouts(asked: Asked<typeof asks>): Outcome<readonly Layout[]> {
           label: 'Flat width',
           adjective: 'wide flat',
           axis: 'needles',
+          inPanels: 'sewn_round',
           share: 1 / 2,
           extra: 0,
           fixedMm: 0,

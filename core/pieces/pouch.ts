@@ -152,7 +152,13 @@ function layouts(asked: PouchAsked, fabric: Fabric): Outcome<readonly Layout[]> 
       openingMm: need?.openingMm,
       dimensions: [
         { ...WIDE, window: window.value },
-        { ...TALL, ...HEIGHT, window: height, leastMm: height === undefined ? need?.heightMm : undefined },
+        {
+          ...TALL,
+          ...HEIGHT,
+          inPanels: 'one_layer',
+          window: height,
+          leastMm: height === undefined ? need?.heightMm : undefined,
+        },
       ],
     },
   ]);

@@ -102,6 +102,7 @@ function layouts(asked: LongAsked): Outcome<readonly Layout[]> {
           label: 'Width',
           adjective: 'wide',
           axis: 'needles',
+          inPanels: 'one_layer',
           share: 1 / 2,
           extra: 0,
           fixedMm: 0,

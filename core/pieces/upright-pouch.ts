@@ -146,7 +146,13 @@ function layouts(asked: BagAsked, fabric: Fabric): Outcome<readonly Layout[]> {
   const upright = held.value?.because;
   const dimensions: Layout['dimensions'] = [
     { ...TALL, ...upward(asked), window: height },
-    { ...WIDE, ...(panel ? PANEL : TUBE), window: asked.width && width, leastMm },
+    {
+      ...WIDE,
+      inPanels: panel ? undefined : 'sewn_round',
+      ...(panel ? PANEL : TUBE),
+      window: asked.width && width,
+      leastMm,
+    },
   ];
   return done([
     {

@@ -1,8 +1,11 @@
 import { aspects } from '../aspects.js';
+import type { Fabric } from '../piece.js';
 import type { Offer, Outcome, Problem } from '../problems.js';
 import { done, refused } from '../problems.js';
 import { length, say, type Words } from '../words.js';
 import { easeWords } from './heads.js';
+import type { Panels } from './in-panels.js';
+import { panelsInstead } from './panels.js';
 import type { Window } from './rows.js';
 
 /** From edge to crown, as a share of the head: .34 by the survey's ears and crowns, and some slack. Common practice. */
@@ -90,8 +93,9 @@ export function brimProblems({ brim }: Worn, depthMm: number): Problem[] {
 
 /** Ease that still wears well, and from where on it is snug, as shares of the head. Common practice. */
 const EASE = { least: -0.02, good: 0.15, most: 0.25 };
-/** What needles are chosen for. */
+/** What needles are chosen for, and panels sewn up come to. */
 const EASE_AIMED = 0.1;
+const PANEL_EASE = { least: 0.05, most: 0.15 };
 
 /** The girths that a head takes round and round, in mm. */
 export const fittingGirth = (headMm: number): Window => ({
@@ -99,16 +103,21 @@ export const fittingGirth = (headMm: number): Window => ({
   hiMm: (1 - EASE.least) * headMm,
 });
 
-/**
- * The girth that needles make, if the head takes it; else why not, and the needles that would do.
- * @param headMm girth of the head, with what lies between it and the fabric
- */
+/** How far round the fabric and the head are, and what the rows measure laid straight. */
+type Fitted = {
+  /** Girth of the head, with what lies between it and the fabric. */
+  headMm: number | undefined;
+  needles: number | undefined;
+  stitchMm: Fabric['stitchMm'];
+  along: Window;
+};
+
+/** The girth that needles make, if the head takes it; else why not, and the needles and the panels that would do. */
 export function girthFitting(
-  headMm: number | undefined,
-  girthMm: number | undefined,
-  needles: number | undefined,
+  { headMm, needles, stitchMm: { round, flat }, along }: Fitted,
   offers: readonly Offer[],
 ): Outcome<Window | undefined> {
+  const girthMm = needles && round && needles * round;
   const window = headMm === undefined ? undefined : fittingGirth(headMm);
   if (window === undefined || headMm === undefined || girthMm === undefined || needles === undefined)
     return done(window);
@@ -122,8 +131,15 @@ export function girthFitting(
     needles,
     needlesWanted: Math.round((aimedMm / girthMm) * needles),
     stitchChange: aimedMm / girthMm - 1,
+    panels: flat === undefined ? undefined : sewnRound(headMm, flat, along, needles),
     offers,
   });
+}
+
+function sewnRound(headMm: number, stitchMm: number, along: Window, needles: number): Panels | undefined {
+  const window = { loMm: (1 - PANEL_EASE.most) * headMm, hiMm: (1 - PANEL_EASE.least) * headMm };
+  const measure = { share: 1, extra: 0, fixedMm: 0 };
+  return panelsInstead({ way: 'sewn_round', along }, { window, measure, stitchMm }, needles);
 }
 
 /** A head that a girth suits, as an offer where there is such a head to ask for. */

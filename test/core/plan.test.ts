@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { flatPanel } from '../../core/pieces/flat-panel.js';
 import { plainTube } from '../../core/pieces/plain-tube.js';
 import { pouch } from '../../core/pieces/pouch.js';
+import type { Panels } from '../../core/sizing/in-panels.js';
 import { printed } from '../../core/units/print.js';
 import type { Words } from '../../core/words.js';
 import { between, MEDIUM, mm, outcomeOf, planOf, problemsOf, tube } from './samples.js';
@@ -86,6 +88,29 @@ describe('a size across the needles', () => {
       },
     ]);
     expect(outcomeOf(plainTube, { length: values.length }).ok).toBe(true);
+  });
+
+  // Front and back are 2·250/7.4543 = 67.1 stitches round, of which 42 of a panel show: 2 of 33 or 34 + 2.
+  test('beyond what tension can reach comes with its chance, and the panels that would be sewn to it', () => {
+    const [problem] = problemsOf(outcomeOf(plainTube, { length: between(540, 560), width: mm(250) }));
+    if (problem?.code !== 'needles_set_it') throw new Error('the width was taken');
+    expect(problem.chance).toBeLessThan(0.01);
+    expect(problem.panels).toEqual({
+      way: 'sewn_round',
+      count: 2,
+      needles: 36,
+      along: { loMm: 540, hiMm: 560 },
+    });
+    const sewn = planOf(flatPanel, flatPanel.ofPanels?.(problem.panels as Panels) ?? {});
+    expect(sewn).toMatchObject({ needles: 36, parts: 2 });
+    expect((sewn.sizes.find(({ id }) => id === 'width')?.expectedMm ?? 0) / 2).toBeCloseTo(34 * 7.4543, 1);
+  });
+
+  test('of a ring folded flat is made in one layer by a panel as long as the ring is round', () => {
+    const [problem] = problemsOf(outcomeOf(pouch, { width: between(270, 290), height: mm(210) }));
+    expect(problem).toMatchObject({
+      panels: { way: 'one_layer', count: 1, needles: 30, along: { loMm: 540, hiMm: 580 } },
+    });
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { isReached, middleMm, mostNeedles, panelRefused } from '../../../core/sizing/panels.js';
+import { isReached, middleMm, mostNeedles, panelRefused, panelsInstead } from '../../../core/sizing/panels.js';
 
 const panel = {
   field: { id: 'girth', label: 'Girth' },
@@ -32,5 +32,32 @@ describe('a panel that cannot be made', () => {
       needles: 20,
       stitchChange: expect.closeTo(-1 / 3, 9),
     });
+  });
+});
+
+describe('panels in the place of a tube of 46 needles', () => {
+  const along = { loMm: 500, hiMm: 510 };
+  const flat = (loMm: number, hiMm: number) => ({
+    window: { loMm, hiMm },
+    measure: { share: 1 / 2, extra: 0, fixedMm: 0 },
+    stitchMm: 7.5,
+  });
+
+  // 203/7.5 = 27.1 stitches that show, and 2 in the seams.
+  test('are one of W/w + 2 needles where one layer is as wide', () => {
+    const made = panelsInstead({ way: 'one_layer', along }, flat(198, 208), 46);
+    expect(made).toEqual({ way: 'one_layer', count: 1, needles: 29, along });
+  });
+
+  // 2·203/7.5 = 54.1 stitches round: 42 of a panel show at most, so 2 of 27 + 2.
+  test('are several where they are sewn to go all round', () => {
+    const made = panelsInstead({ way: 'sewn_round', along }, flat(198, 208), 46);
+    expect(made).toEqual({ way: 'sewn_round', count: 2, needles: 29, along });
+  });
+
+  test('are none where they would be a blanket, whole stitches miss the size, or no needles are left', () => {
+    expect(panelsInstead({ way: 'one_layer', along }, flat(4000, 4100), 46)).toBeUndefined();
+    expect(panelsInstead({ way: 'one_layer', along }, flat(202, 202.2), 46)).toBeUndefined();
+    expect(panelsInstead({ way: 'one_layer', along }, flat(198, 208), 4)).toBeUndefined();
   });
 });
