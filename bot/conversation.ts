@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { Effect } from './effect.js';
-import { PlanAsk, Request } from './request.js';
+import { isOfPiece, PlanAsk, Request } from './request.js';
 
 /** How many changes, and how many cards with buttons, a talk remembers. */
 export const REMEMBERED = 20;
@@ -52,7 +52,15 @@ export const Conversation = z.object({
   workId: z.string().optional(),
   /** What cards offered, by turn. `named` ones were numbered in words, so that "the first" can pick them. */
   offered: z
-    .array(z.object({ turn: z.string(), named: z.boolean(), choices: z.array(Request) }))
+    .array(
+      z.object({
+        turn: z.string(),
+        named: z.boolean(),
+        choices: z.array(Request),
+        /** The words beside each, '' for none. */
+        says: z.array(z.string()).default([]),
+      }),
+    )
     .max(REMEMBERED)
     .default([]),
   changes: z.array(Change).max(REMEMBERED).default([]),
@@ -95,4 +103,4 @@ export const inHand = ({ subject, planId, rowsMake, pending }: z.infer<typeof In
 
 /** The plan ask that a follow-up changes: the one waiting, else the last. */
 export const subjectOf = ({ pending, subject }: Conversation): PlanAsk | undefined =>
-  pending?.request.kind === 'plan' ? pending.request.ask : subject;
+  (isOfPiece(pending?.request) ? pending.request.ask : undefined) ?? subject;

@@ -1,6 +1,18 @@
-import type { Gauge, Offer, Outcome, Piece, Plan, Problem, Reading, Remedy, Verdict, Words } from '../core/index.js';
+import type {
+  Gauge,
+  MachineBench,
+  OnMachine,
+  Outcome,
+  Piece,
+  Plan,
+  Problem,
+  Reading,
+  Remedy,
+  Verdict,
+  Words,
+} from '../core/index.js';
 import type { Counter, PlanAsk, Request, Size, Value } from './request.js';
-import type { Lot, Machine, PutUp, StoredMeasurement, Yarn } from './store/ports.js';
+import type { Lot, Machine, Profile, PutUp, StoredMeasurement, Yarn } from './store/ports.js';
 
 /** The gauge behind an answer, by the maker's own names. */
 export type GaugeUsed = { machine: Machine; yarn: Yarn; tension: string; gauge: Gauge };
@@ -52,6 +64,9 @@ export type WorkShown = {
 /** One of several sizes by its name, and what came of it. */
 export type SizePlanned = { name: string; size: Size; outcome: Outcome<Plan> };
 
+/** A machine of the maker, and the profile whose gauge stands for it. */
+export type MakersBench = MachineBench & { machine: Machine; profile: Profile };
+
 export type Reply = { offers: readonly Offered[] } & (
   | {
       kind: 'plan';
@@ -61,6 +76,8 @@ export type Reply = { offers: readonly Offered[] } & (
       gauge: GaugeUsed;
       /** What a follow-up changed, in words; empty for a new plan. */
       changed: readonly Words[];
+      /** Another machine of the maker that makes what the needles here miss. */
+      elsewhere?: Words | undefined;
       assumed: readonly Words[];
     }
   | {
@@ -88,6 +105,16 @@ export type Reply = { offers: readonly Offered[] } & (
     }
   | { kind: 'gauges'; gauges: readonly GaugeUsed[] }
   | { kind: 'pieces'; gauge: GaugeUsed; measurements: readonly StoredMeasurement[] }
+  | {
+      kind: 'machines';
+      label: string;
+      ask: PlanAsk;
+      /** Best first; those that cannot make it last. At least one. */
+      ranked: readonly OnMachine<MakersBench>[];
+      /** Machines whose needles nobody has told. */
+      untold: readonly Machine[];
+      assumed: readonly Words[];
+    }
   | { kind: 'helps'; plan: Plan; ask: PlanAsk; remedies: readonly Remedy[] }
   | {
       kind: 'work';
@@ -160,7 +187,8 @@ export type Reply = { offers: readonly Offered[] } & (
       /** What a follow-up changed in the request that waits for the answer. */
       changed?: readonly Words[] | undefined;
     }
-  | { kind: 'problem'; problems: readonly AnyProblem[]; ways: readonly Offer[]; assumed?: readonly Words[] | undefined }
+  /** `ways`: what each offer is called. */
+  | { kind: 'problem'; problems: readonly AnyProblem[]; ways: readonly Words[]; assumed?: readonly Words[] | undefined }
   | { kind: 'answer'; lead: Words; lines: readonly Words[]; examples: readonly string[] }
   | { kind: 'help'; first: boolean; examples: readonly string[] }
 );

@@ -168,6 +168,8 @@ export type Counter = z.infer<typeof Counter>;
 export const Request = z.discriminatedUnion('kind', [
   /** `follows` marks a change to the plan before it. */
   z.object({ kind: z.literal('plan'), ask: PlanAsk, follows: z.boolean().optional() }),
+  /** Which of the maker's machines makes a piece best; without `ask`, the plan in hand. */
+  z.object({ kind: z.literal('which_machine'), ask: PlanAsk.optional() }),
   z.object({ kind: z.literal('record_gauge'), gauge: GaugeAsk }),
   z.object({ kind: z.literal('show_gauge'), on: Bench.default({}) }),
   z.object({ kind: z.literal('show_pieces'), on: Bench.default({}) }),
@@ -259,6 +261,11 @@ export const Request = z.discriminatedUnion('kind', [
 ]);
 export type Request = z.infer<typeof Request>;
 export type RequestKind = Request['kind'];
+
+/** A request about a piece that is asked for: to plan it, or to find its machine. */
+export type OfPiece = Extract<Request, { kind: 'plan' | 'which_machine' }>;
+export const isOfPiece = (request: Meaning | undefined): request is OfPiece =>
+  request?.kind === 'plan' || request?.kind === 'which_machine';
 
 /**
  * What one message part means before the conversation is known: a whole request, an edit to the last plan ask

@@ -10,7 +10,7 @@ import type { Context, DueDate, Trace } from './language/context.js';
 import { hasDueCue } from './language/due-cue.js';
 import { read } from './language/read.js';
 import type { Reply } from './reply.js';
-import type { Meaning, Request } from './request.js';
+import { isOfPiece, type Meaning, type Request } from './request.js';
 import { seenBy } from './seen-by.js';
 import type { Address, Bound, Maker } from './store/ports.js';
 import type { Surroundings } from './surroundings.js';
@@ -90,6 +90,9 @@ async function apologised(turn: Turn, reference: string, { store, newId }: Surro
   });
 }
 
+/** Replies whose offers are ways to choose from, so that words pick one. */
+const NAMED: readonly string[] = ['problem', 'question', 'sizes', 'machines'];
+
 const expires = (address: Address, at: number): number =>
   at + (address.to === 'response' ? KEPT_MS.response : KEPT_MS.other);
 
@@ -129,7 +132,7 @@ async function answeredIn(
         ? withNewPlan(talk, answered.talk)
         : withEdit(talk, answered.talk, changed, maker.units);
     // Another full request takes the place of the one that waited.
-    if (resumed !== undefined && !queue.some(({ kind }) => kind === 'plan')) queue.push(resumed);
+    if (resumed !== undefined && !queue.some(isOfPiece)) queue.push(resumed);
     if (answered.reply.kind === 'question') {
       talk = waiting(talk, queue);
       break;
@@ -137,10 +140,12 @@ async function answeredIn(
   }
 
   const replies = exchanges.map(({ reply }) => reply);
-  const choices = replies.at(-1)?.offers.map(({ request }) => request) ?? [];
-  if (choices.length > 0) {
-    const named = ['problem', 'question', 'sizes'].includes(replies.at(-1)?.kind ?? '');
-    talk = { ...talk, offered: [...talk.offered, { turn: id, named, choices }].slice(-REMEMBERED) };
+  const offers = replies.at(-1)?.offers ?? [];
+  if (offers.length > 0) {
+    const named = NAMED.includes(replies.at(-1)?.kind ?? '');
+    const choices = offers.map(({ request }) => request);
+    const says = offers.map(({ say }) => say ?? '');
+    talk = { ...talk, offered: [...talk.offered, { turn: id, named, choices, says }].slice(-REMEMBERED) };
   }
   await bound.conversations.keep(turn.place, maker.id, talk, turn.at + rememberedMs(turn.place));
 
@@ -185,7 +190,7 @@ async function contextOf(
   const profiles = await bound.profiles.of(maker.id);
   const names = (of: (profile: (typeof profiles)[number]) => string) =>
     [...new Set(profiles.map(of).filter((name) => name !== ''))].sort((a, b) => b.length - a.length).slice(0, 50);
-  const waiting = talk.pending?.request.kind === 'plan' ? talk.pending.request.ask : undefined;
+  const waiting = isOfPiece(talk.pending?.request) ? talk.pending.request.ask : undefined;
   return {
     pieces,
     units: maker.units,
@@ -198,6 +203,7 @@ async function contextOf(
     rowsMake: waiting === undefined ? talk.rowsMake : undefined,
     sizes: talk.subject?.sizes,
     holes: talk.pending?.holes ?? [],
+    offered: talk.offered.at(-1)?.named ? talk.offered.at(-1)?.says : [],
     held: waiting?.words,
     command: turn.command,
     due,
@@ -243,7 +249,7 @@ function resumedBy(request: Request, answered: DeskAnswer, before: Conversation)
 /** A plan asked for after a record that raised a question waits for the answer; it is taken off the queue. */
 function waiting(talk: Conversation, queue: Meaning[]): Conversation {
   const [next] = queue;
-  if (next?.kind !== 'plan' || talk.pending === undefined) return talk;
+  if (!isOfPiece(next) || talk.pending === undefined) return talk;
   queue.shift();
   return { ...talk, pending: { ...talk.pending, next } };
 }

@@ -13,9 +13,17 @@ export function unitsIn(text: string): Units | undefined {
 
 /** The system an answer leads with when the request brings one: that of the sizes asked for, else of the message. */
 export function unitsMeant(reply: Reply | undefined, text: string): Units | undefined {
-  if (reply?.kind === 'plan') return unitsTyped(reply.ask.values, reply.plan.landing.dimension);
-  if (reply?.kind !== 'sizes') return unitsIn(text);
-  const [first] = reply.sizes;
-  const [id = ''] = Object.keys(first?.size.values ?? {});
-  return unitsTyped({ ...reply.ask.values, ...first?.size.values }, id);
+  switch (reply?.kind) {
+    case 'plan':
+      return unitsTyped(reply.ask.values, reply.plan.landing.dimension);
+    case 'machines':
+      return unitsTyped(reply.ask.values, '');
+    case 'sizes': {
+      const [first] = reply.sizes;
+      const [id = ''] = Object.keys(first?.size.values ?? {});
+      return unitsTyped({ ...reply.ask.values, ...first?.size.values }, id);
+    }
+    default:
+      return unitsIn(text);
+  }
 }

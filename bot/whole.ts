@@ -4,7 +4,17 @@ import { inCurrency } from './desk/prices.js';
 import { amended } from './desk/slips.js';
 import { inUnits } from './language/lengths.js';
 import { sizeMeant } from './language/readers/lone.js';
-import type { BallAsk, Bench, Edit, Meaning, PlanAsk, Request, Value } from './request.js';
+import {
+  type BallAsk,
+  type Bench,
+  type Edit,
+  isOfPiece,
+  type Meaning,
+  type OfPiece,
+  type PlanAsk,
+  type Request,
+  type Value,
+} from './request.js';
 import { ofSize } from './sizes.js';
 import type { Units } from './store/ports.js';
 
@@ -56,8 +66,8 @@ function correcting(request: Request & { kind: 'correct' }, talk: Conversation):
 
 /** A gauge given because a plan waits for it is of the machine and yarn that the plan named. */
 function benched(request: Request & { kind: 'record_gauge' }, { pending }: Conversation): Request {
-  if (pending?.request.kind !== 'plan' || pending.holes[0] !== 'gauge') return request;
-  const on = rebenched(pending.request.ask.on, request.gauge.on);
+  if (!isOfPiece(pending?.request) || pending.holes[0] !== 'gauge') return request;
+  const on = rebenched(pending.request.ask?.on ?? {}, request.gauge.on);
   return { kind: 'record_gauge', gauge: { ...request.gauge, on } };
 }
 
@@ -79,14 +89,16 @@ function changed(edit: Edit, talk: Conversation): Request {
     focus: edit.focus.length > 0 ? edit.focus : subject.focus,
     due: edit.due ?? subject.due,
   };
+  if (talk.pending?.request.kind === 'which_machine') return { kind: 'which_machine', ask };
   return { kind: 'plan', ask, follows: talk.pending === undefined };
 }
 
-/** Another machine brings its own needles. */
+/** Another machine brings its own needles, and the setting of the one before it means nothing there. */
 function rebenched(before: Bench, edit: Bench): Bench {
-  const { machine, needles, ...yarn } = before;
-  const kept = edit.machine === undefined && edit.needles === undefined ? { machine, needles } : {};
-  return { ...yarn, ...kept, ...edit };
+  const { machine, needles, tension, ...yarn } = before;
+  const names = ({ machine: name, needles: n }: Bench): boolean => name !== undefined || n !== undefined;
+  if (!names(edit)) return { ...before, ...edit };
+  return { ...yarn, ...(names(before) || tension === undefined ? {} : { tension }), ...edit };
 }
 
 /** Setting one of a group of which one is needed removes the others, unless both were set at once; the card says so. */
@@ -132,9 +144,10 @@ function filled(value: Value, talk: Conversation, units: Units | undefined): Req
   const hole = pending?.holes[0];
   if (pending === undefined || hole === undefined) return { kind: 'unread', why: 'nothing', words: value.said ?? '' };
   const { request } = pending;
-  if (request.kind === 'plan' && hole !== 'gauge' && hole !== 'piece' && hole !== 'units') {
-    const values = { ...request.ask.values, [hole]: inUnits(value, units) };
-    return { ...request, ask: { ...request.ask, values } };
+  const ask = isOfPiece(request) ? request.ask : undefined;
+  if (ask !== undefined && hole !== 'gauge' && hole !== 'piece' && hole !== 'units') {
+    const values = { ...ask.values, [hole]: inUnits(value, units) };
+    return { ...request, ask: { ...ask, values } } as OfPiece;
   }
   if (request.kind === 'record_gauge' && hole === 'length' && request.gauge.rows !== undefined) {
     const rows = { ...request.gauge.rows, over: inUnits(value, units) };

@@ -34,7 +34,11 @@ export function acrossOf({ sizes }: Plan): (PlannedSize & { across: NeedleDimens
   return known.find(({ across }) => across.asked !== undefined) ?? known[0];
 }
 
-const chanceAcross = (made: Plan): number | undefined => acrossOf(made)?.across.asked?.chance;
+/** The chance of a size across the needles that was asked for, or that what goes in has room. */
+function chanceAcross(made: Plan): number | undefined {
+  const { asked, needed } = acrossOf(made)?.across ?? {};
+  return (asked ?? needed)?.chance;
+}
 
 function chanceOf(outcome: Outcome<Plan>, isByNeedles: boolean): number | undefined {
   if (outcome.ok) return (isByNeedles ? chanceAcross(outcome.value) : undefined) ?? outcome.value.landing.chance;

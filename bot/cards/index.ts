@@ -7,6 +7,7 @@ import { finishedCard } from './finished.js';
 import { gaugeCard, gaugesCard } from './gauge.js';
 import { helpsCard } from './helps.js';
 import { LIMITS, shortened } from './limits.js';
+import { machinesCard } from './machines.js';
 import { piecesCard } from './pieces.js';
 import { planCard, planInBrief, stepsCard } from './plan.js';
 import { shelfCard, soldCard, stockedCard } from './shelf.js';
@@ -37,6 +38,7 @@ const cards: Cards = {
   gauge: gaugeCard,
   gauges: gaugesCard,
   pieces: piecesCard,
+  machines: machinesCard,
   helps: helpsCard,
   work: workCard,
   counts: countsCard,

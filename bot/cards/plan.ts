@@ -26,7 +26,7 @@ const LIKELY = 0.6;
 
 /** The rows first, then the size in both units, the chance, the yarn, what was assumed; steps behind a button. */
 export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
-  const { plan, changed, ask } = reply;
+  const { plan, changed, ask, elsewhere } = reply;
   const measureFirst = plan.landing.chance < LIKELY && plan.checkpoint !== undefined;
   const on = plan.needles === undefined ? '' : ` on ${counted(plan.needles, 'needle')}`;
   const at = measureFirst ? `, and measure at row ${plan.checkpoint?.row}` : '';
@@ -41,6 +41,7 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
       ...(lead === undefined ? [] : [`${knit}.`]),
       ...changedLine(changed, printing),
       ...plan.shortfalls.map((words) => printed(words, printing)),
+      ...(elsewhere === undefined ? [] : [printed(elsewhere, printing)]),
       sizeLine(plan, printing),
       ...(plan.because === undefined ? [] : [`${capital(printed(plan.because, printing))}.`]),
       ...(ask.due === undefined ? [] : [dueLine(ask.due)]),
@@ -56,9 +57,20 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
     offers: reply.offers,
     foot: [gaugeName(reply.gauge)],
     steps: form === undefined ? [] : stepLines(plan, form, printing),
-    sayings: ['start', 'steps', ...(changed.length === 0 ? [] : ['undo']), 'my gauge', ...resize(plan, printing)],
+    sayings: [
+      'start',
+      'steps',
+      ...onOther(reply),
+      ...(changed.length === 0 ? [] : ['undo']),
+      'my gauge',
+      ...resize(plan, printing),
+    ],
   });
 }
+
+/** Words that plan it on the other machine that fits. */
+const onOther = ({ elsewhere, offers }: ReplyOf<'plan'>): string[] =>
+  elsewhere === undefined ? [] : offers.flatMap(({ request, say }) => (request.kind === 'plan' && say ? [say] : []));
 
 const assumedText = ({ plan, assumed }: ReplyOf<'plan'>, printing: Printing): string =>
   `${[...plan.assumed, ...assumed].map((words) => printed(words, printing)).join('; ')}.`;

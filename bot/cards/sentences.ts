@@ -2,13 +2,16 @@ import {
   type Given,
   otherUnits,
   type Printing,
+  panelsInWords,
   plainNumber,
   printed,
   printedLength,
   printedOthers,
   printedRange,
+  TENSION_REACH,
   type Tight,
   type Window,
+  type Words,
 } from '../../core/index.js';
 import type { AnyProblem } from '../reply.js';
 import { MOST_SIZES } from '../request.js';
@@ -95,18 +98,14 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
       );
     }
     case 'too_many_needles':
-      return sentence(`Needles: a panel would take ${problem.given}`, [
-        `On ${problem.machine} needles a panel can use ${problem.max} at most, since two stay free.`,
+      return sentence(`Needles: a panel would take ${problem.given}, where ${problem.max} is the most`, [
+        `Of ${problem.machine} needles two stay free beside a panel. A machine of ${problem.given + 2} needles or more would take it.`,
       ]);
-    case 'needles_set_it': {
-      const way = problem.stitchChange > 0 ? 'looser' : 'tighter';
+    case 'needles_set_it':
       return sentence(
         `${problem.field.label}: your ${problem.needles} needles make ${long(problem.expectedMm)}, not ${span(problem.window)}`,
-        [
-          `Rows cannot change that. About ${problem.needlesWanted} needles would make it; a tension ${Math.round(Math.abs(problem.stitchChange) * 100)}% ${way} is beyond what holds its shape.`,
-        ],
+        [needlesWould(problem, printing)],
       );
-    }
     case 'no_row_gauge':
       return sentence(
         'I have no rows of yours to count in',
@@ -201,6 +200,23 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
   }
 }
 
+/** What would make a size that the needles do not: other needles, tension where it reaches so far, flat panels. */
+function needlesWould(problem: AnyProblem & { code: 'needles_set_it' }, printing: Printing): string {
+  const { needles, needlesWanted, stitchChange, panels } = problem;
+  const stitches = `${Math.round(Math.abs(stitchChange) * 100)}% ${stitchChange > 0 ? 'looser' : 'tighter'}`;
+  const isByTension = Math.abs(stitchChange) <= TENSION_REACH;
+  const would = [
+    ...(needlesWanted === needles ? [] : [`about ${needlesWanted} needles`]),
+    ...(panels === undefined ? [] : [printed(panelsInWords(panels), printing)]),
+    ...(isByTension ? [`stitches ${stitches}`] : []),
+  ];
+  const tension = `Not by tension: stitches would be ${stitches}, and beyond about ${TENSION_REACH * 100}% they lose their shape.`;
+  return [
+    would.length === 0 ? 'Rows cannot change that.' : `Rows cannot change that; ${joined(would, 'or')} would.`,
+    ...(isByTension ? [] : [tension]),
+  ].join(' ');
+}
+
 /** A typed length as it was read, without rounding it away: `-3 in`, `0.2 in`. */
 const exact = (mm: number, units: Printing['units']): string =>
   units === 'cm' && Math.abs(mm) >= 10_000
@@ -292,5 +308,5 @@ function unreadSentence({ why, words }: AnyProblem & { code: 'unread' }): Senten
 }
 
 /** A way out as a numbered line: what it is called and how to take it. */
-export const wayLine = (index: number, label: Parameters<typeof printed>[0], printing: Printing): string =>
+export const wayLine = (index: number, label: Words, printing: Printing): string =>
   `${['First', 'Second', 'Third'][index] ?? `Way ${index + 1}`}: ${printed(label, printing)}.`;

@@ -19,7 +19,7 @@ export const questionCard = (reply: ReplyOf<'question'>, printing: Printing): Ca
 /** All faults of a message together, the first leading, then what would work. */
 export function problemCard(reply: ReplyOf<'problem'>, printing: Printing, stored: boolean): Card {
   const [first, ...others] = reply.problems.map((problem) => sentenceFor(problem, printing));
-  const ways = reply.ways.map(({ label }, i) => wayLine(i, label, printing));
+  const ways = reply.ways.map((way, i) => wayLine(i, way, printing));
   return plainCard(first?.lead ?? 'That cannot be', {
     body: [
       ...(first?.body ?? []),
@@ -37,7 +37,7 @@ export function problemCard(reply: ReplyOf<'problem'>, printing: Printing, store
 
 const buttonOf = (reply: ReplyOf<'problem'>, index: number, printing: Printing): string | undefined => {
   const way = reply.ways[index];
-  return way && capital(printed(way.label, printing));
+  return way && capital(printed(way, printing));
 };
 
 export const answerCard = (reply: ReplyOf<'answer'>, printing: Printing): Card =>
@@ -78,7 +78,7 @@ export function helpCard(
   return plainCard(`What I can do for ${you}`, {
     kept: true,
     facts: [
-      { label: 'Rows', text: `${rows}, "make it 12", "on the 48", "notions for 12"` },
+      { label: 'Rows', text: `${rows}, "make it 12", "on the 48", "which machine", "notions for 12"` },
       { label: 'Gauge', text: `"${measured}", "my gauge"` },
       { label: 'Shelf', text: '"I have 3 balls of grey wool, lot 12", "used 20 g of grey wool", "my shelf"' },
       { label: 'Any time', text: '"steps", "checklist", "undo", "never mind", "use inches"' },

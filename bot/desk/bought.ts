@@ -1,5 +1,6 @@
 import { chance, count, type Measurement, pieceById, plan, say, type Words } from '../../core/index.js';
 import type { ReplyOf } from '../reply.js';
+import { isOfPiece } from '../request.js';
 import type { Profile } from '../store/ports.js';
 import type { At } from './desk.js';
 import { sameName } from './names.js';
@@ -13,8 +14,7 @@ export async function bought(
 ): Promise<ReplyOf<'gauge'>['buys']> {
   const { subject, pending } = at.talk;
   const piece = pieceById(subject?.piece ?? '');
-  if (subject === undefined || subject.sizes || piece === undefined || pending?.request.kind === 'plan')
-    return undefined;
+  if (subject === undefined || subject.sizes || piece === undefined || isOfPiece(pending?.request)) return undefined;
   if (!sameName(subject.on.machine ?? '', profile.machine.name)) return undefined;
   const inYarn = await at.store.measurements.inYarn(at.maker.id, profile.yarn.id);
   const landing = (measurements: readonly Measurement[]) => {

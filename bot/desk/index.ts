@@ -22,11 +22,13 @@ import { tallyDesk } from './tally.js';
 import { undoDesk } from './undo.js';
 import { whatHelpsDesk } from './what-helps.js';
 import { whereDesk } from './where.js';
+import { whichMachineDesk } from './which-machine.js';
 import { whichSizeDesk } from './which-size.js';
 
 /** One desk a kind of request; a kind without its desk does not compile. */
 const desks: { [K in RequestKind]: Desk<K> } = {
   plan: planDesk,
+  which_machine: whichMachineDesk,
   record_gauge: recordGaugeDesk,
   show_gauge: showGaugeDesk,
   show_pieces: showPiecesDesk,

@@ -1,6 +1,5 @@
-import { ENGINE, evidence, gauge, type Measurement, type Plan, pieceById, type Units } from '../../core/index.js';
+import { ENGINE, evidence, gauge, type Measurement, type Plan, pieceById, say } from '../../core/index.js';
 import type { Conversation } from '../conversation.js';
-import { inUnits } from '../language/lengths.js';
 import type { Offered } from '../reply.js';
 import type { PlanAsk } from '../request.js';
 import { valuesOf } from '../sizes.js';
@@ -9,9 +8,10 @@ import { changesBetween } from './changes.js';
 import { type At, type Desk, type DeskAnswer, refusal } from './desk.js';
 import { needleProblems } from './gauge-checks.js';
 import { inUse } from './in-use.js';
+import { type Elsewhere, elsewhere } from './machines.js';
 import { notPlanned } from './not-planned.js';
 import { MY_GAUGE, UNDO } from './offers.js';
-import { tried } from './planning.js';
+import { inUnitsOf, tried } from './planning.js';
 import { pieceQuestion, unitsQuestion } from './question.js';
 import { sizesPlanned } from './sizes.js';
 import { readAs } from './typed.js';
@@ -34,12 +34,11 @@ export const planDesk: Desk<'plan'> = async ({ ask: wanted, follows = false }, a
   return planned(ask, outcome.value, profile, measurements, follows, at);
 };
 
-/** A bare number takes the maker's unit once that is known. */
-function inUnitsOf(ask: PlanAsk, units: Units | undefined): PlanAsk {
-  const read = (values: PlanAsk['values']) =>
-    Object.fromEntries(Object.entries(values).map(([id, value]) => [id, inUnits(value, units)]));
-  const sizes = ask.sizes?.map((size) => ({ ...size, values: read(size.values) }));
-  return { ...ask, values: read(ask.values), ...(sizes && { sizes }) };
+/** The machine that makes what the needles here miss, though tension could reach it. */
+async function nearer(ask: PlanAsk, made: Plan, at: At): Promise<Elsewhere | undefined> {
+  const piece = pieceById(made.piece);
+  const fitting = piece === undefined || made.shortfalls.length === 0 ? [] : await elsewhere(ask, piece, at, true);
+  return fitting[0];
 }
 
 async function planned(
@@ -50,6 +49,7 @@ async function planned(
   follows: boolean,
   at: At,
 ): Promise<DeskAnswer> {
+  const there = await nearer(ask, made, at);
   const planId = at.newId();
   const numbers = { needles: made.needles, rows: made.rows, graftRows: made.graftRows, chance: made.landing.chance };
   const { piece } = made;
@@ -75,6 +75,7 @@ async function planned(
       spoken: `Show the steps for this ${made.label.toLowerCase()}`,
       request: { kind: 'steps', planId, form: 'long' },
     },
+    ...(there === undefined ? [] : [there.offer]),
     ...(follows ? [UNDO] : []),
     MY_GAUGE,
   ];
@@ -85,6 +86,7 @@ async function planned(
     ask,
     gauge: { ...profile, gauge: gauge(evidence(measurements)) },
     changed: follows ? changesBetween(subject, ask) : [],
+    elsewhere: there && say`On ${there.name} it would fit: ${there.made}.`,
     assumed: readAs(Object.values(inUse(ask))),
     offers,
   };

@@ -1,4 +1,13 @@
-import { type InHand, type Measurement, type Outcome, type Piece, type Plan, plan } from '../../core/index.js';
+import {
+  type InHand,
+  type Measurement,
+  type Outcome,
+  type Piece,
+  type Plan,
+  plan,
+  type Units,
+} from '../../core/index.js';
+import { inUnits } from '../language/lengths.js';
 import type { PlanAsk, Value } from '../request.js';
 import type { Profile } from '../store/ports.js';
 import { benchMeant, isBorrowed } from './bench.js';
@@ -67,6 +76,14 @@ async function firstMeasured(profiles: readonly Profile[], at: At) {
     nearer.push(...measurements);
   }
   return { profile: undefined, measurements: [] };
+}
+
+/** An ask whose bare numbers take the maker's unit, once that is known. */
+export function inUnitsOf(ask: PlanAsk, units: Units | undefined): PlanAsk {
+  const read = (values: PlanAsk['values']) =>
+    Object.fromEntries(Object.entries(values).map(([id, value]) => [id, inUnits(value, units)]));
+  const sizes = ask.sizes?.map((size) => ({ ...size, values: read(size.values) }));
+  return { ...ask, values: read(ask.values), ...(sizes && { sizes }) };
 }
 
 /** Values as core takes them. A bare number is asked about before anything is planned. */

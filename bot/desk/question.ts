@@ -1,7 +1,7 @@
 import { MM_PER, type Piece, type Problem, pieceById, pieces, say, type Words } from '../../core/index.js';
 import { read } from '../language/read.js';
 import type { Offered } from '../reply.js';
-import type { PlanAsk, Request } from '../request.js';
+import type { OfPiece, PlanAsk, Request } from '../request.js';
 import type { At, DeskAnswer } from './desk.js';
 
 /**
@@ -45,7 +45,7 @@ export const unitsQuestion = (request: Request, typed: string, at: At): DeskAnsw
 
 /** The first size that is missing, in the words of the piece. */
 export function sizeQuestion(
-  request: Request & { kind: 'plan' },
+  request: OfPiece & { ask: PlanAsk },
   missing: Problem & { code: 'missing' },
   at: At,
 ): DeskAnswer {

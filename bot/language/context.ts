@@ -23,6 +23,8 @@ export type Context = {
   swatchRows?: number | undefined;
   /** What the open question asks for, most wanted first; empty when none is open. */
   holes: readonly string[];
+  /** The words beside each way that the last card offered, '' for none. */
+  offered?: readonly string[] | undefined;
   /** Words of a request that waits for its piece to be named: they are read again with the answer. */
   held?: string | undefined;
   command?: '/rows' | '/gauge' | '/walewright' | undefined;

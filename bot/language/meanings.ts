@@ -20,6 +20,7 @@ import { readSizes } from './readers/sizes.js';
 import { claimStrangers } from './readers/strangers.js';
 import { countsIn } from './readers/tension.js';
 import { squared, wantedParts } from './readers/unsaid.js';
+import { asksMachine, machineAsked } from './readers/which-machines.js';
 import { NO_YARN } from './readers/yarns.js';
 import { sections } from './sections.js';
 import { severalSizes } from './several.js';
@@ -47,6 +48,7 @@ type Found = {
 export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefined): Meaning[] {
   const quantities = sheet.tokens.flatMap((t) => (t.is === 'quantity' ? [t.quantity] : []));
   const bare = bareUnit(quantities, context.units);
+  const isOfMachines = asksMachine(sheet, context);
   const work = [...shelfMeanings(sheet, context), ...workMeanings(sheet, context, bare)];
   const guess = work.some(({ kind }) => kind === 'reading' || kind === 'finish') ? guessIn(sheet) : undefined;
   if (guess !== undefined) return [{ kind: 'unread', why: 'guess', words: guess }];
@@ -58,7 +60,8 @@ export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefi
   });
   sheet.uses.splice(0, sheet.uses.length, ...parts.flatMap(({ uses }) => uses));
   const others = read.flat().filter(({ kind }) => work.length === 0 || kind !== 'unread');
-  return [...work, ...onOneBench(others)].sort((a, b) => turnOf(a) - turnOf(b));
+  const all = [...work, ...onOneBench(others)].sort((a, b) => turnOf(a) - turnOf(b));
+  return isOfMachines ? machineAsked(all, sheet) : all;
 }
 
 /** True when a number, a piece or the rows of a swatch is left to read. */

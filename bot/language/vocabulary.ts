@@ -89,6 +89,7 @@ export const TRADE_WORDS = [
   'tension',
   'swatch',
   'machine',
+  'machines',
   'yarn',
   'graft',
   'grafted',
@@ -145,7 +146,8 @@ narrower taller longer deeper shorter bigger larger smaller higher broader fewer
 id ill im ive youd hows wanna pls plz thx ty cheers kindly hiya morning evening afternoon sorry yeah yep wondering wonder tried dont
 add adding lose skip skipping drop remove omit change changed changing swap rather prefer knitted knitting dried dry
 list notion short brief min max minimum maximum ish circa above up than lost track counts counters says shows reads weigh weighed unraveled frogged ripped pulled
-scrap sewn meant cranked row tally dial setting`.split(/\s+/);
+scrap sewn meant cranked row tally dial setting compare compared suits suited versus vs against nearest closest different
+recommend`.split(/\s+/);
 
 /** Ordinary words one slip away from a word of the trade: they are not typos, and stay themselves. */
 const LOOKALIKES = new Set(

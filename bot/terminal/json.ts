@@ -1,7 +1,7 @@
-import { inShort, notionsFor, type Plan, type Printing, printed } from '../../core/index.js';
+import { acrossOf, inShort, notionsFor, type Plan, type Printing, printed } from '../../core/index.js';
 import { capital } from '../cards/names.js';
 import { plainText } from '../cards/plain-text.js';
-import type { Reply, WorkShown } from '../reply.js';
+import type { Reply, ReplyOf, WorkShown } from '../reply.js';
 import type { Answered, Exchange } from '../turn.js';
 
 /**
@@ -79,11 +79,28 @@ function replyJson(reply: Reply, printing: Printing): Record<string, unknown> {
       return { gauge: gaugeJson(reply.gauge), measurements: reply.measurements };
     case 'gauges':
       return { gauges: reply.gauges.map(gaugeJson) };
+    case 'machines':
+      return { machines: reply.ranked.map(machineJson), untold: reply.untold.map(({ name }) => name) };
     case 'problem':
       return { problems: reply.problems };
     default:
       return {};
   }
+}
+
+function machineJson({ bench, outcome, chance }: ReplyOf<'machines'>['ranked'][number]) {
+  const { name, needles, borrowedFrom } = bench;
+  const on = { machine: name, needles, borrowedFrom, chance };
+  if (!outcome.ok) return { ...on, problems: outcome.problems };
+  const { rows, landing } = outcome.value;
+  const size = acrossOf(outcome.value);
+  const { loMm, hiMm } = landing;
+  return {
+    ...on,
+    rows,
+    landing: { dimension: landing.dimension, loMm, hiMm, chance: landing.chance },
+    across: size && { dimension: size.id, ...size.across },
+  };
 }
 
 const workJson = ({ id, label, machine, rows, stopAt, soFarMm, measureAt }: WorkShown) => ({

@@ -7,10 +7,10 @@ import type { Window } from './rows.js';
  */
 export type Panels = { way: 'one_layer' | 'sewn_round'; count: number; needles: number; along: Window };
 
-/** `a flat panel of 29 needles, in one layer`. */
+/** `a flat panel of 29 needles in one layer`. */
 export function panelsInWords({ way, count: panels, needles }: Panels): Words {
   const made = way === 'one_layer' ? say`in one layer` : say`sewn up`;
   return panels === 1
-    ? say`a flat panel of ${needles} needles, ${made}`
-    : say`${panels} flat panels of ${needles} needles, joined and ${made}`;
+    ? say`a flat panel of ${needles} needles ${made}`
+    : say`${panels} flat panels of ${needles} needles joined and ${made}`;
 }

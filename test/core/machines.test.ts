@@ -3,6 +3,7 @@ import { acrossOf, type MachineBench, onMachines } from '../../core/machines.js'
 import { flatPanel } from '../../core/pieces/flat-panel.js';
 import { plainTube } from '../../core/pieces/plain-tube.js';
 import { pouch } from '../../core/pieces/pouch.js';
+import type { PlanInput } from '../../core/plan.js';
 import { between, MEDIUM, mm, planOf, problemsOf } from './samples.js';
 
 const bench = (needles: number, more: Partial<MachineBench> = {}): MachineBench => ({
@@ -57,6 +58,18 @@ describe('a size that rows alone make', () => {
   test('is made on the fewer needles where the rows are as sure', () => {
     expect(names(onMachines(asked, [bench(48), bench(40), bench(46)]))).toEqual(['40', '46', '48']);
   });
+});
+
+// A phone of 163 by 78 by 9 mm: 48 needles just have its height under a closed top, 46 have not.
+test('room for what must go in counts where no size was asked for', () => {
+  const values: PlanInput['values'] = {
+    contents: { is: 'contents', sidesMm: [163, 78, 9] },
+    turned: { is: 'choice', id: 'upright' },
+  };
+  const ranked = onMachines({ piece: pouch, values }, [bench(46), bench(48), bench(60)]);
+  expect(names(ranked)).toEqual(['60', '48', '46']);
+  expect(ranked[1]?.chance).toBeCloseTo(0.53, 2);
+  expect(ranked[2]?.outcome).toMatchObject({ ok: false, problems: [{ code: 'contents_too_big' }] });
 });
 
 test('a piece that takes needles of its own choosing counts by its rows', () => {

@@ -20,18 +20,10 @@ export const meaningOf = (text: string, given: Partial<Context> = {}): string =>
 
 function line(meaning: Meaning): string {
   switch (meaning.kind) {
-    case 'plan': {
-      const { piece = '?', values, sizes: each, copies, on, words, focus, due } = meaning.ask;
-      const asked = [
-        ...sizes(values),
-        ...several(each),
-        copies > 1 && `x${copies}`,
-        bench(on),
-        ...first(focus),
-        ready(due),
-      ];
-      return joined(['plan', piece, ...asked, words && `"${words}"`]);
-    }
+    case 'plan':
+      return planLine('plan', meaning.ask);
+    case 'which_machine':
+      return meaning.ask === undefined ? meaning.kind : planLine(meaning.kind, meaning.ask);
     case 'change': {
       const { values, sizes: each, copies, on, due, focus } = meaning.edit;
       return joined([
@@ -66,6 +58,19 @@ function line(meaning: Meaning): string {
     default:
       return workLine(meaning);
   }
+}
+
+function planLine(kind: string, ask: PlanAsk): string {
+  const { piece = '?', values, sizes: each, copies, on, words, focus, due } = ask;
+  const asked = [
+    ...sizes(values),
+    ...several(each),
+    copies > 1 && `x${copies}`,
+    bench(on),
+    ...first(focus),
+    ready(due),
+  ];
+  return joined([kind, piece, ...asked, words && `"${words}"`]);
 }
 
 function recordLine(gauge: GaugeAsk): string {

@@ -6,6 +6,7 @@ import { CORRECTIONS_THEMES } from './requests/corrections.js';
 import { DATES_THEMES } from './requests/dates.js';
 import { GAUGE_MORE_THEMES } from './requests/gauge-more.js';
 import { GAUGES_THEMES } from './requests/gauges.js';
+import { MACHINES_THEMES } from './requests/machines.js';
 import { MAKERS_THEMES } from './requests/makers.js';
 import { NOTIONS_THEMES } from './requests/notions.js';
 import { PEOPLE_THEMES } from './requests/people.js';
@@ -27,6 +28,7 @@ const THEMES = [
   ...CONTENTS_THEMES,
   ...PEOPLE_THEMES,
   ...BENCHES_THEMES,
+  ...MACHINES_THEMES,
   ...DATES_THEMES,
   ...GAUGES_THEMES,
   ...TALK_THEMES,

@@ -25,7 +25,7 @@ export function readMachine(sheet: Sheet, names: readonly string[]): string | un
 }
 
 /** Machines by name, then by number. */
-function machinesIn(sheet: Sheet, names: readonly string[]): Named[] {
+export function machinesIn(sheet: Sheet, names: readonly string[]): Named[] {
   const byName = names
     .filter((name) => !/^\d+$/.test(name))
     .flatMap((name) => phrasePlaces(sheet, name).map((place) => ({ name, ...place })));

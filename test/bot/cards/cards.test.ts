@@ -29,6 +29,7 @@ test('the talks show every kind of reply, and every problem but those that no ty
       'gauge',
       'gauges',
       'help',
+      'machines',
       'plan',
       'problem',
       'question',

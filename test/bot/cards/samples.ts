@@ -117,6 +117,18 @@ export const TALKS: Record<string, readonly string[]> = {
     'steps',
     'drawstring bag 20 cm tall with a flap of 40 cm',
   ],
+  'three machines': [
+    'needles 40',
+    '48 needles, 80 rows in 16 in, 7 1/16 in flat',
+    MEDIUM,
+    'which machine for a tube 22 in long and 165 to 180 mm wide',
+    'which machine for a scarf 60 in long',
+    'pouch 11 in wide and 5 3/4 in tall',
+    'pouch 11 in wide and 6 1/8 in tall',
+    'which machine?',
+    'which machine for a pouch 11 in wide and 12 in tall',
+    'tube 22 in long and 12 in wide',
+  ],
   'a message in parts': [
     '46 needels, 110 rows, 22 in long, 6 3/4 flat, rows for a puch 11 in wide by 5 december for $25, zzyzx',
     'tube 22 in long',

@@ -98,7 +98,7 @@ describe('several sizes', () => {
     expect(card.table?.rows[1]).toEqual([
       '56 cm (22 in)',
       '–',
-      'Girth: your 52 needles make 39 cm, not 42 to 57 cm. Rows cannot change that.',
+      'Girth: your 52 needles make 39 cm, not 42 to 57 cm. Rows cannot change that; about 67 needles or 2 flat panels of 36 needles joined and sewn up would.',
       '–',
       '–',
     ]);
