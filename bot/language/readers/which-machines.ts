@@ -11,8 +11,8 @@ const ANOTHER = ['another', 'other', 'different'];
 const ASKING = ['can', 'could', 'would', 'will', 'should', 'does', 'do', 'how', 'what', 'which', 'is', 'compare'];
 /** What was done on a machine is no question for one. */
 const PAST = ['did', 'was', 'were', 'had', 'have', 'has', 'used', 'measured', 'knitted', 'got'];
-const OR = ['or', 'vs', 'versus', 'against', 'than'];
-const BETWEEN = ['the', 'my', 'on'];
+const OR = ['or', 'vs', 'versus', 'against', 'than', 'compared'];
+const BETWEEN = ['the', 'my', 'on', 'with', 'to'];
 
 /**
  * True where a message asks which machine makes a piece best. Machines set against each other, `the 46 or the 48`, are

@@ -43,6 +43,9 @@ const IN_HAND: Rows = [
   ['the 46 or the 48?', HERE, POUCH],
   ['on the 46 or on the old blue', HERE, POUCH],
   ['the 48 vs the 46', HERE, POUCH],
+  ['what would it be on the 46 compared with the 48?', HERE, POUCH],
+  ['the 48 compared to the old blue', HERE, POUCH],
+  ['is it better on the 48 than on the 46', HERE, POUCH],
   ['make it 12 wide, which machine?', 'change width=304.8; which_machine', POUCH],
   ['46 needles, 110 rows in 22 in, which machine?', 'record rows=110/558.8 needles=46; which_machine', POUCH],
 ];
