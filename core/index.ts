@@ -85,4 +85,7 @@ export { finishedCount, readingCount } from './work/finished.js';
 export type { Reading } from './work/reading.js';
 export { type Doubt, doubtOf, type Standing } from './work/standing.js';
 export { type Ball, ballTex, countOf, texOf, type YarnCountSystem } from './yarn/count.js';
+export { tightness } from './yarn/loop.js';
+export { type LoopEstimate, type LoopSample, WEIGH_AT_LEAST_G, type YarnKnown } from './yarn/loop-estimate.js';
+export { weighedPiece, type YarnNeed, type YarnParts } from './yarn/need.js';
 export type { YarnOutcome, YarnProblem } from './yarn/problems.js';

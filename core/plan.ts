@@ -13,11 +13,11 @@ import type { Words } from './words.js';
 import { type Checkpoint, checkpoint } from './work/checkpoint.js';
 import { type Correction, corrected, type InHand } from './work/correction.js';
 import { factorOf, type Work } from './work/pitch.js';
-import { loopLengthMm } from './yarn/loop.js';
+import { doubts, type LoopEstimate, loopEstimate, type YarnKnown } from './yarn/loop-estimate.js';
 import { type YarnNeed, yarnNeed } from './yarn/need.js';
 
 /** Changes whenever the same ask and measurements could come to other numbers; stored with each plan. */
-export const ENGINE = '2';
+export const ENGINE = '3';
 
 /** The one document that cards, drawings and sheets read. All lengths in mm, yarn in metres. */
 export type Plan = {
@@ -69,6 +69,10 @@ export type PlanInput = {
   work?: InHand | undefined;
   /** The machine the measurements are from, when it is not the one planned for. */
   borrowedFrom?: string | undefined;
+  /** What is known of the yarn beside gauge: its tex, and what was weighed or unravelled of this fabric. */
+  yarn?: YarnKnown | undefined;
+  /** Rows of a stripe repeat that the rows with the graft must be a multiple of. */
+  repeatRows?: number | undefined;
   pieces: number;
 };
 
@@ -132,9 +136,9 @@ function laidOut(
   }
 
   const needles = layout.needles ?? input.needles;
-  const byProfile = rowsFor(solved.window, solved, row);
+  const byProfile = rowsFor(solved.window, solved, row, input.repeatRows);
   const onMachine = { row, rowsInPiece: byProfile.rowsInPiece, target, factors: known.rows.factors };
-  const work = input.work && corrected(solved.window, solved, onMachine, input.work);
+  const work = input.work && corrected(solved.window, solved, onMachine, input.work, input.repeatRows);
   const landing = work?.stop ?? byProfile;
   const sizes = layout.dimensions.map((d) => plannedSize(d, landing.expectedMm, needles, stitch));
   const flat = { stitchMm: stitchOf(gauges.flat), along: stretched(solved.window, solved) };
@@ -143,7 +147,11 @@ function laidOut(
 
   const measureAt = toMeasure(solved.window, solved, onMachine, work, input.work?.knitted);
   const pitch = work?.pitch ?? row;
-  const made = settledCounts({ asked, layout, needles, landing, row: pitch, stitch, measureAt, onMachine });
+  const loop = loopEstimate(
+    { stitchMm: stitch && spacingMm(stitch), rowMm: spacingMm(pitch), state: FINISHED },
+    input.yarn,
+  );
+  const made = settledCounts({ asked, layout, needles, landing, row: pitch, stitch, loop, measureAt, onMachine });
   const steps = piece.steps(made);
   return done({
     piece: piece.id,
@@ -169,7 +177,7 @@ function laidOut(
     work,
     isBorrowed: input.borrowedFrom !== undefined,
     onMachine,
-    yarn: yarnNeed(steps, needles === undefined ? undefined : made.loopMm),
+    yarn: needles === undefined || loop === undefined ? undefined : yarnNeed(steps, loop, input.yarn?.tex),
     notions: piece.notions(made),
     steps,
     cautions: cautions(piece.traits(made)),
@@ -177,7 +185,7 @@ function laidOut(
     assumed: assumed({
       layout,
       toleranced,
-      own: piece.assumes(made),
+      own: [...piece.assumes(made), ...(loop === undefined ? [] : doubts(loop))],
       measurements,
       borrowedFrom: input.borrowedFrom,
       drift,
@@ -205,13 +213,13 @@ function settledCounts(parts: {
   landing: RowChoice;
   row: Spacing;
   stitch: Gauge['stitch'];
+  loop: LoopEstimate | undefined;
   measureAt: Checkpoint | undefined;
   onMachine: Work;
 }): Made<Asks> {
-  const { asked, layout, needles, landing, row, stitch, measureAt, onMachine } = parts;
+  const { asked, layout, needles, landing, row, stitch, loop, measureAt, onMachine } = parts;
   const rowMm = spacingMm(row);
   const hangingRowMm = rowMm * Math.exp(-factorOf(onMachine, 'hanging').delta);
-  const stitchMm = stitch && spacingMm(stitch);
   return {
     asked,
     layout,
@@ -221,8 +229,8 @@ function settledCounts(parts: {
     row,
     rowMm,
     hangingRowMm,
-    stitchMm,
-    loopMm: stitchMm && loopLengthMm(stitchMm, rowMm, FINISHED),
+    stitchMm: stitch && spacingMm(stitch),
+    loopMm: loop?.mm,
     measureAtRow: measureAt?.row,
   };
 }

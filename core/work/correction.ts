@@ -28,16 +28,20 @@ export type Correction = {
 /** A stop row moves only for this gain of chance. */
 const WORTH_MOVING = 0.02;
 
-/** Weighs the readings of a piece against its profile and says where to stop. */
+/**
+ * Weighs the readings of a piece against its profile and says where to stop.
+ * @param repeat rows of a stripe repeat to stop at a multiple of, as in {@link rowsFor}
+ */
 export function corrected(
   window: Window,
   measure: Measure,
   work: Work,
   { readings, stopAt, knitted }: InHand,
+  repeat?: number,
 ): Correction {
   const pitch = pitchAfter(work, readings);
   const given = (rows: number): RowChoice => rowsGiven(rows, window, measure, pitch);
-  const best = rowsFor(window, measure, pitch);
+  const best = rowsFor(window, measure, pitch, repeat);
   const before = given(stopAt);
   const reached = given(knitted);
   const isPast = best.rows < knitted;

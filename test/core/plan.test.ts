@@ -129,3 +129,40 @@ describe('without a gauge of rows', () => {
     expect(problemsOf(outcomeOf(pouch, { width: mm(1) }, { measurements: [] }))[0]?.code).toBe('length_out_of_range');
   });
 });
+
+describe('what is known of the yarn', () => {
+  const weighed = { tex: 500, samples: [{ is: 'weighed' as const, stitches: 2760, massG: 42 }] };
+  const byGauge = planOf(pouch, { closure: mm(203.2) });
+  const byWeight = planOf(pouch, { closure: mm(203.2) }, { yarn: weighed });
+
+  test('makes yarn and tails longer where a swatch took more than gauge says, and surer', () => {
+    expect(byGauge.yarn).toMatchObject({ source: 'gauge', cv: expect.closeTo(0.198, 3) });
+    expect(byWeight.yarn).toMatchObject({ source: 'weighed', cv: expect.closeTo(0.021, 3) });
+    // 1e6·42/(500·2760) = 30.43 mm a stitch, where gauge says 26.82.
+    expect((byWeight.yarn?.lengthM ?? 0) / (byGauge.yarn?.lengthM ?? 1)).toBeCloseTo(30.4 / 26.82, 2);
+    expect(byWeight.rows).toBe(byGauge.rows);
+    expect(inInches(byWeight.assumed)).toEqual(inInches(byGauge.assumed));
+  });
+
+  test('is doubted in words where it is far from gauge', () => {
+    const light = { tex: 500, samples: [{ is: 'weighed' as const, stitches: 2760, massG: 28 }] };
+    const { assumed } = planOf(pouch, { closure: mm(203.2) }, { yarn: light });
+    expect(inInches(assumed).some((said) => said.includes('by weight') && said.includes('far apart'))).toBe(true);
+  });
+});
+
+describe('a stripe repeat', () => {
+  test('makes the rows with the graft a multiple of it', () => {
+    const striped = planOf(pouch, { closure: mm(203.2) }, { repeatRows: 6 });
+    expect(striped.landing).toMatchObject({ rows: 107, rowsInPiece: 108 });
+    expect(striped.landing.expectedMm).toBeCloseTo(274.32, 9);
+  });
+
+  test('holds for the stop row of work in hand', () => {
+    const reading = { row: 60, lengthMm: 320.04, state: 'rested' as const };
+    const work = { readings: [reading], stopAt: 107, knitted: 60 };
+    const stop = (more: { repeatRows?: number }) => planOf(pouch, { closure: mm(203.2) }, { work, ...more }).landing;
+    expect(stop({}).rowsInPiece).toBe(102);
+    expect(stop({ repeatRows: 4 }).rowsInPiece % 4).toBe(0);
+  });
+});
