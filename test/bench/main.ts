@@ -5,7 +5,17 @@ import { v7 } from 'uuid';
 import { openSqlite } from '../../bot/store/sqlite.js';
 import { silentLog } from '../../bot/surroundings.js';
 import { taken } from '../../bot/turn.js';
-import { type Measurement, notionsFor, type Plan, pieceById, plan, printed, type Words } from '../../core/index.js';
+import {
+  type Measurement,
+  notionsFor,
+  type Plan,
+  type PutUp,
+  pieceById,
+  plan,
+  printed,
+  purchases,
+  type Words,
+} from '../../core/index.js';
 import { landingChance } from '../../core/sizing/rows.js';
 import { corrected } from '../../core/work/correction.js';
 import { hanging, workOf } from '../core/work/samples.js';
@@ -58,6 +68,24 @@ const ring = { share: 1 / 2, extra: 1, fixedMm: 0 };
 const onMachine = workOf(row);
 const inWork = { readings: [hanging(50, 262), hanging(80, 418)], stopAt: 106, knitted: 80 };
 
+/** Twenty put-ups in five lots, four ball sizes each, half of them in packs of ten too. */
+const putUps = Array.from({ length: 20 }, (_, i): PutUp => {
+  const lengthM = [97, 105, 125, 210][i % 4] ?? 100;
+  const minor = Math.round(lengthM * (5.5 + ((i * 7) % 20) / 10));
+  const ten = { count: 10, minor: Math.round(9.2 * minor) };
+  return {
+    ball: { massG: lengthM / 2.1, lengthM },
+    lot: `${i % 5}`,
+    stock: 20 + (i % 7),
+    currency: 'EUR',
+    packs: [{ count: 1, minor }, ...(i % 2 === 0 ? [ten] : [])],
+  };
+});
+const buying = microseconds(5, (i) => {
+  const outcome = purchases({ need: { lengthM: 10_000 + i, cv: 0.03 }, putUps });
+  return outcome.ok ? outcome.value.cheapest.minor : Number.NaN;
+});
+
 const chance = microseconds(20_000, (i) => landingChance(window, ring, 100 + (i % 15), row));
 const one = microseconds(2_000, () => planned(single).rows);
 const correction = microseconds(2_000, () => corrected(window, ring, onMachine, inWork).stop.rows);
@@ -104,6 +132,7 @@ const lines: [string, number, string][] = [
   ['fit of 1,000 measurements and a plan', thousand, `${((thousand - one) / 999).toFixed(2)} µs a measurement`],
   ['a correction by two readings', correction, ''],
   ['a turn, its plan stored durably', p50 * 1000, `99th percentile ${p99.toFixed(1)} ms`],
+  ['the cheapest of 20 put-ups, 5 lots and 100 balls', buying, ''],
   ['printing of a plan', printing, `${(printing / one).toFixed(2)} of making it`],
 ];
 
