@@ -87,8 +87,20 @@ export { type Doubt, doubtOf, type Standing } from './work/standing.js';
 export { type Buying, type PurchaseLine, purchases, type YarnPurchase, type YarnPurchases } from './yarn/buying.js';
 export { type Ball, ballTex, countOf, texOf, type YarnCountSystem } from './yarn/count.js';
 export { chanceEnough, ENOUGH, leastBalls, type Needed, together, withReserve } from './yarn/enough.js';
+export { type Feel, feel, feelSaid, type Knitted, massPerM2 } from './yarn/fabric.js';
+export {
+  type Lasting,
+  lasting,
+  type RowsLeft,
+  reachableWindow,
+  rowsLeft,
+  type YarnLeft,
+  yarnToComeM,
+} from './yarn/left.js';
 export { tightness } from './yarn/loop.js';
 export { type LoopEstimate, type LoopSample, WEIGH_AT_LEAST_G, type YarnKnown } from './yarn/loop-estimate.js';
 export { weighedPiece, type YarnNeed, type YarnParts } from './yarn/need.js';
 export type { YarnOutcome, YarnProblem } from './yarn/problems.js';
 export type { PutUp } from './yarn/put-up.js';
+export { isRing, JOG, type Stripe, type Striped, type StripeRun, type Striping, striped } from './yarn/stripes.js';
+export { type Substituting, type Substitution, substitution } from './yarn/substitution.js';
