@@ -14,10 +14,10 @@ import {
   type Words,
 } from '../../core/index.js';
 import type { AnyProblem } from '../reply.js';
-import { MOST_SIZES } from '../request.js';
 import { AN_EXAMPLE, capital, dayInWords, joined } from './names.js';
 import { type Sentence, sentence } from './sentence.js';
 import { shelfSentence } from './shelf-sentences.js';
+import { unreadSentence } from './unread-sentences.js';
 
 /** Words for every problem there is; a code without its sentence does not compile. */
 export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
@@ -239,71 +239,6 @@ function givenWords(given: Given, printing: Printing): string {
       return `"${given.id}"`;
     case 'contents':
       return printedOthers(given.sidesMm, otherUnits(printing.units));
-  }
-}
-
-const TRY = [AN_EXAMPLE, '110 rows in 22 in, 46 needles, 6 3/4 flat', 'help'];
-
-function unreadSentence({ why, words }: AnyProblem & { code: 'unread' }): Sentence {
-  switch (why) {
-    case 'empty':
-      return sentence('Tell me a piece and its size', ['I answer with the rows to knit, in your own gauge.'], TRY);
-    case 'nothing':
-      return sentence(
-        words === '' ? 'I did not find a piece or a measurement in that' : `I did not understand "${words}"`,
-        ['I read sizes of pieces, and what you have measured.'],
-        TRY,
-      );
-    case 'words':
-      return sentence(
-        `I did not understand "${words}"`,
-        ['I need a length there, in inches or centimetres, such as "11 in".'],
-        TRY,
-      );
-    case 'too_long':
-      return sentence(
-        'That is longer than I can read',
-        [`It begins "${words}". Say the piece and its size in a line or two.`],
-        TRY,
-      );
-    case 'too_many_sizes':
-      return sentence(
-        `I read more sizes than the piece has: "${words}"`,
-        [
-          'Rows set one direction and needles the other, so two sizes are all I can use. Name each, such as "11 in wide, 6 3/4 tall".',
-        ],
-        TRY.slice(0, 1),
-      );
-    case 'too_many_at_once':
-      return sentence(`I read more than ${MOST_SIZES} sizes`, [
-        `I plan up to ${MOST_SIZES} in one go, and read "${words}". Ask for the rest in a message of its own.`,
-      ]);
-    case 'contradiction':
-      return sentence(
-        `Two figures contradict each other: ${words}`,
-        ['Tell me the one that you measured.'],
-        ['110 rows in 22 in'],
-      );
-    case 'guess':
-      return sentence(
-        `That sounds like a guess: "${words}"`,
-        ['A guess would make every later answer look surer than it is. Measure it, and tell me what the ruler says.'],
-        ['110 rows in 22 in'],
-      );
-    case 'bare_gauge':
-      return sentence(
-        `${words}: ${words.replace(/^.*?(?=\S+$)/s, '')} what, over how much?`,
-        ['A gauge is a count and a length: rows over a length, or needles and a flat width. Nothing was changed.'],
-        ['5 rows to the inch', '110 rows in 22 in, 46 needles, 6 3/4 flat'],
-      );
-    case 'which_yarn':
-      return sentence(`I cannot tell which yarn: ${words}`, ['Say the yarn by its whole name.']);
-    case 'expired':
-      return sentence(
-        'That card has moved on',
-        ['Its buttons no longer know what they stood for. Ask again, and you get a fresh one.'],
-        TRY.slice(0, 1),
-      );
   }
 }
 
