@@ -7,6 +7,7 @@ import { done, type Offer, type Outcome, refused } from '../problems.js';
 import { HEAD_ASK, mayBeChild, RING_STRETCH } from '../sizing/heads.js';
 import { middleMm } from '../sizing/panels.js';
 import type { Window } from '../sizing/rows.js';
+import { SIDES } from '../sizing/sides.js';
 import { length, range, say, type Words } from '../words.js';
 
 /** Ends left to weave in: of the graft, and of the start of the main yarn. Common practice. */
@@ -93,10 +94,7 @@ function layouts(asked: RingAsked, fabric: Fabric): Outcome<readonly Layout[]> {
       parts: 1,
       dimensions: [
         {
-          id: 'girth',
-          figure: 'girthMm',
-          label: 'Girth',
-          adjective: 'round',
+          ...SIDES.girth,
           axis: 'rows',
           share: 1,
           extra: 1,
@@ -104,10 +102,7 @@ function layouts(asked: RingAsked, fabric: Fabric): Outcome<readonly Layout[]> {
           window,
         },
         {
-          id: 'height',
-          figure: 'heightMm',
-          label: 'Height',
-          adjective: 'tall',
+          ...SIDES.height,
           axis: 'needles',
           inPanels: 'one_layer',
           share: 1 / 2,

@@ -18,6 +18,7 @@ import {
   girthFitting,
   TOP_ASK,
 } from '../sizing/headwear.js';
+import { SIDES } from '../sizing/sides.js';
 import { layerMm } from '../sizing/thickness.js';
 import { key, length, say } from '../words.js';
 
@@ -58,10 +59,7 @@ function layouts(asked: DoubleAsked, { needles, stitchMm }: Fabric): Outcome<rea
       parts: 1,
       dimensions: [
         {
-          id: 'depth',
-          figure: 'heightMm',
-          label: 'Depth',
-          adjective: 'deep',
+          ...SIDES.depth,
           axis: 'rows',
           share: 1 / 2,
           extra: -FOLD_ROWS,
@@ -69,10 +67,7 @@ function layouts(asked: DoubleAsked, { needles, stitchMm }: Fabric): Outcome<rea
           window,
         },
         {
-          id: 'girth',
-          figure: 'girthMm',
-          label: 'Girth',
-          adjective: 'round',
+          ...SIDES.girth,
           axis: 'needles',
           share: 1,
           extra: 0,

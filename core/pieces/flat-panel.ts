@@ -9,6 +9,7 @@ import { type Asked, type Fabric, type Layout, piece, type Step } from '../piece
 import { done, type Offer, type Outcome, refused } from '../problems.js';
 import { needlesFor } from '../sizing/needles.js';
 import { MOST_JOINED, NEEDLES_FREE } from '../sizing/panels.js';
+import { SIDES } from '../sizing/sides.js';
 import { count, key, length, say, type Words } from '../words.js';
 
 const asks = {
@@ -106,10 +107,7 @@ function layouts(asked: Asked<typeof asks>, fabric: Fabric): Outcome<readonly La
       needles,
       dimensions: [
         {
-          id: 'length',
-          figure: 'lengthMm',
-          label: 'Length',
-          adjective: 'long',
+          ...SIDES.length,
           axis: 'rows',
           share: 1,
           extra: 0,
@@ -117,10 +115,7 @@ function layouts(asked: Asked<typeof asks>, fabric: Fabric): Outcome<readonly La
           window: asked.length,
         },
         {
-          id: 'width',
-          figure: 'widthMm',
-          label: 'Width',
-          adjective: 'wide',
+          ...SIDES.width,
           axis: 'needles',
           ...measure,
           window: asked.width,

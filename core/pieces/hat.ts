@@ -20,6 +20,7 @@ import {
   girthFitting,
   TOP_ASK,
 } from '../sizing/headwear.js';
+import { SIDES } from '../sizing/sides.js';
 import { count, key, length, range, say, type Words } from '../words.js';
 
 /** Ends left to weave in: of the crown and of the brim. Common practice. */
@@ -52,9 +53,6 @@ const isSideways = ({ lay }: HatAsked): boolean => lay === 'sideways';
 /** The turn-up: sideways only one that was asked for, since there the needles make the depth. */
 const brimOf = (asked: HatAsked): number => (isSideways(asked) && asked.brim === BRIM_ASK.defaultMm ? 0 : asked.brim);
 
-const GIRTH = { id: 'girth', figure: 'girthMm', label: 'Girth', adjective: 'round' } as const;
-const DEPTH = { id: 'depth', figure: 'heightMm', label: 'Depth', adjective: 'deep' } as const;
-
 function layouts(asked: HatAsked, fabric: Fabric): Outcome<readonly Layout[]> {
   const dimensions = isSideways(asked) ? sideways(asked, fabric) : upright(asked, fabric);
   return dimensions.ok ? done([{ id: asked.lay, form: 'round', parts: 1, dimensions: dimensions.value }]) : dimensions;
@@ -74,8 +72,8 @@ function upright(asked: HatAsked, { needles, stitchMm }: Fabric): Outcome<Dimens
   const brims = brimProblems(asked, (window.loMm + window.hiMm) / 2);
   if (brims.length > 0) return refused(...brims);
   return done([
-    { ...DEPTH, axis: 'rows', share: 1, extra: 0, fixedMm: 0 - asked.brim, window },
-    { ...GIRTH, axis: 'needles', share: 1, extra: 0, fixedMm: 0, window: girth.value },
+    { ...SIDES.depth, axis: 'rows', share: 1, extra: 0, fixedMm: 0 - asked.brim, window },
+    { ...SIDES.girth, axis: 'needles', share: 1, extra: 0, fixedMm: 0, window: girth.value },
   ]);
 }
 
@@ -88,8 +86,16 @@ function sideways(asked: HatAsked, { needles, stitchMm }: Fabric): Outcome<Dimen
   if (brims.length > 0) return refused(...brims);
   const window = { loMm: SIDEWAYS.lo * head, hiMm: SIDEWAYS.hi * head };
   return done([
-    { ...GIRTH, axis: 'rows', share: 1, extra: 1, fixedMm: 0, window },
-    { ...DEPTH, axis: 'needles', inPanels: 'one_layer', share: 1 / 2, extra: 0, fixedMm: 0 - brim, window: depth },
+    { ...SIDES.girth, axis: 'rows', share: 1, extra: 1, fixedMm: 0, window },
+    {
+      ...SIDES.depth,
+      axis: 'needles',
+      inPanels: 'one_layer',
+      share: 1 / 2,
+      extra: 0,
+      fixedMm: 0 - brim,
+      window: depth,
+    },
   ]);
 }
 

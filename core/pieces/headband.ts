@@ -10,6 +10,7 @@ import { EASE_PERCENT, easeWords, HEAD_ASK, mayBeChild, ringOnHead } from '../si
 import { needlesFor } from '../sizing/needles.js';
 import { isWithin, middleMm, mostNeedles } from '../sizing/panels.js';
 import type { Window } from '../sizing/rows.js';
+import { SIDES } from '../sizing/sides.js';
 import { count, key, length, say, type Words } from '../words.js';
 
 /** Ends left to weave in: of the graft, and of the start of the main yarn. Common practice. */
@@ -103,8 +104,8 @@ function layouts(asked: BandAsked, fabric: Fabric): Outcome<readonly Layout[]> {
     const offers = [{ label: say`a tube, as tall as its needles make it`, edit }];
     return refused({ code: 'too_many_needles', given: needles, max, machine: fabric.needles, offers });
   }
-  const girth = { id: 'girth', figure: 'girthMm', label: 'Girth', adjective: 'round', axis: 'rows' } as const;
-  const tall = { id: 'height', figure: 'heightMm', label: 'Height', adjective: 'tall', axis: 'needles' } as const;
+  const girth = { ...SIDES.girth, axis: 'rows' } as const;
+  const tall = { ...SIDES.height, axis: 'needles' } as const;
   return done([
     {
       id: lay,

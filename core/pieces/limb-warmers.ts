@@ -10,6 +10,7 @@ import { madeSizeMm } from '../sizing/made-size.js';
 import { needlesFor } from '../sizing/needles.js';
 import { isReached, isWithin, mostNeedles, panelRefused } from '../sizing/panels.js';
 import { dimensionMm, type Window } from '../sizing/rows.js';
+import { SIDES } from '../sizing/sides.js';
 import { seamedWay, sidewaysWay, tubeWay } from '../sizing/sleeves.js';
 import { count, key, length, say, type Words } from '../words.js';
 
@@ -103,8 +104,6 @@ const WRIST_KEEPS = { lo: 0.85, hi: 0.9 };
 const LEG_KEEPS = { lo: 0.85, hi: 0.95 };
 /** Knitting stretches across by 40 % to let a hand or a heel pass. From memory. */
 const PASSES = 1.4;
-const GIRTH = { id: 'girth', figure: 'girthMm', label: 'Girth', adjective: 'round' } as const;
-const LENGTH = { id: 'length', figure: 'lengthMm', label: 'Length', adjective: 'long' } as const;
 
 /** Legs where they are named, or where only a calf is given. */
 const isLeg = ({ limb, hand, calf }: LimbAsked): boolean =>
@@ -135,13 +134,18 @@ function fitted(asked: LimbAsked): Outcome<{ length: Window; girth: Window }> {
 function layouts(asked: LimbAsked, { needles, stitchMm: { round, flat } }: Fabric): Outcome<readonly Layout[]> {
   const fit = fitted(asked);
   if (!fit.ok) return fit;
-  if (flat === undefined) return refused({ code: 'no_stitch_gauge', field: { id: GIRTH.id, label: GIRTH.label } });
+  if (flat === undefined)
+    return refused({ code: 'no_stitch_gauge', field: { id: SIDES.girth.id, label: SIDES.girth.label } });
   const { girth } = fit.value;
   const most = mostNeedles(needles);
   const upright = needlesFor(girth, SEAMED, flat);
   const sideways = needlesFor(fit.value.length, WHOLE, flat);
   const tubeMm = needles === undefined || round === undefined ? undefined : needles * round;
-  const sleeve = { parts: PARTS, girth: { ...GIRTH, window: girth }, along: { ...LENGTH, window: fit.value.length } };
+  const sleeve = {
+    parts: PARTS,
+    girth: { ...SIDES.girth, window: girth },
+    along: { ...SIDES.length, window: fit.value.length },
+  };
   const whyPanel = tubeMm && say`a flat panel sewn up, since a tube of all your needles is ${length(tubeMm)} round`;
   const whySideways = say`laid sideways, its rows round the limb, since neither a tube nor a panel of your needles has its girth`;
   const ways: Layout[] = [
@@ -163,7 +167,7 @@ function unfit({ thumb }: LimbAsked, window: Window, needles: number, most: numb
   const noThumb: Offer['edit'] = thumb === THUMB_MM ? {} : { thumb: null };
   const edit: Offer['edit'] = { ...noThumb, length: { is: 'length', mm: longest } };
   const offers: Offer[] = fits ? [{ label: say`${length(longest)} long, laid sideways`, edit }] : [];
-  return panelRefused({ field: GIRTH, window, needles, measure: SEAMED, stitchMm }, most, offers);
+  return panelRefused({ field: SIDES.girth, window, needles, measure: SEAMED, stitchMm }, most, offers);
 }
 
 /** The thumb opening: its rows, and the row it begins after; none on a leg, in a ring, or in a piece too short for it. */
@@ -239,7 +243,7 @@ export const limbWarmers = piece({
   outline: (made) => {
     const sideways = made.layout.id === 'sideways';
     const right = made.layout.id === 'tube' ? 'fold' : sideways ? 'graft' : 'seam';
-    return rectangle(madeSizeMm(made, GIRTH.id) / 2, madeSizeMm(made, LENGTH.id), {
+    return rectangle(madeSizeMm(made, SIDES.girth.id) / 2, madeSizeMm(made, SIDES.length.id), {
       bottom: 'edge',
       right,
       top: 'edge',

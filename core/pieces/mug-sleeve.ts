@@ -11,6 +11,7 @@ import { madeSizeMm } from '../sizing/made-size.js';
 import { needlesFor } from '../sizing/needles.js';
 import { isReached, isWithin, middleMm, mostNeedles, panelRefused } from '../sizing/panels.js';
 import { dimensionMm, type Window } from '../sizing/rows.js';
+import { SIDES } from '../sizing/sides.js';
 import { seamedWay, sidewaysWay, tubeWay } from '../sizing/sleeves.js';
 import { count, key, length, say } from '../words.js';
 
@@ -86,8 +87,6 @@ const KEEPS = { lo: 0.9, hi: 0.97 };
 const LEAST_TAPER = 0.8;
 /** Fabric that must be left above a handle. */
 const ABOVE_HANDLE_MM = 10;
-const GIRTH = { id: 'girth', figure: 'girthMm', label: 'Girth', adjective: 'round' } as const;
-const HEIGHT = { id: 'height', figure: 'heightMm', label: 'Height', adjective: 'tall' } as const;
 
 const outside = (
   id: 'own' | 'narrowest' | 'handle',
@@ -134,7 +133,7 @@ function layouts(asked: SleeveAsked, fabric: Fabric): Outcome<readonly Layout[]>
   const { needles } = fabric;
   const { flat, round: tube = flat } = fabric.stitchMm;
   if (flat === undefined || tube === undefined)
-    return refused({ code: 'no_stitch_gauge', field: { id: HEIGHT.id, label: HEIGHT.label } });
+    return refused({ code: 'no_stitch_gauge', field: { id: SIDES.height.id, label: SIDES.height.label } });
   const { girth, height } = fit.value;
   const hasBase = asked.base === 'gathered';
   const most = mostNeedles(needles);
@@ -142,8 +141,8 @@ function layouts(asked: SleeveAsked, fabric: Fabric): Outcome<readonly Layout[]>
   const upright = needlesFor(girth, SEAMED, flat);
   const sleeve = {
     parts: 1,
-    girth: { ...GIRTH, window: girth },
-    along: { ...HEIGHT, fixedMm: hasBase ? -baseMm(girth) : 0, window: height },
+    girth: { ...SIDES.girth, window: girth },
+    along: { ...SIDES.height, fixedMm: hasBase ? -baseMm(girth) : 0, window: height },
   };
   const round = { ...(asked.handle > 0 ? WHOLE : RING), fixedMm: asked.handle };
   const whySideways = say`laid sideways: its rows make any girth, and it has no long seam`;
@@ -168,8 +167,8 @@ function unfit({ base }: SleeveAsked, { girth, height }: Fit, most: number, stit
   const sideways = needlesFor(height, WHOLE, stitchMm);
   const [field, window, needles, measure] =
     base === 'open'
-      ? ([HEIGHT, height, sideways, WHOLE] as const)
-      : ([GIRTH, girth, needlesFor(girth, SEAMED, stitchMm), SEAMED] as const);
+      ? ([SIDES.height, height, sideways, WHOLE] as const)
+      : ([SIDES.girth, girth, needlesFor(girth, SEAMED, stitchMm), SEAMED] as const);
   const tallMm = Math.min(most, sideways) * stitchMm;
   const edit: Offer['edit'] = { base: null, handle: null, height: { is: 'length', mm: tallMm } };
   const fits = tallMm >= asks.height.minMm && tallMm <= asks.height.maxMm;
@@ -177,8 +176,8 @@ function unfit({ base }: SleeveAsked, { girth, height }: Fit, most: number, stit
   return panelRefused({ field, window, needles, measure, stitchMm }, most, offers);
 }
 
-const heightOf = (made: SleeveMade): number => madeSizeMm(made, HEIGHT.id);
-const girthOf = (made: SleeveMade): number => madeSizeMm(made, GIRTH.id);
+const heightOf = (made: SleeveMade): number => madeSizeMm(made, SIDES.height.id);
+const girthOf = (made: SleeveMade): number => madeSizeMm(made, SIDES.girth.id);
 
 const buttoned = ({ asked, layout }: SleeveMade): boolean => layout.id === 'sideways' && asked.handle > 0;
 

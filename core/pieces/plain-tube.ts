@@ -4,6 +4,7 @@ import { bodySteps, endSteps, startSteps, tidySteps } from '../finishing/knittin
 import { rectangle } from '../finishing/outline.js';
 import { type Asked, type Layout, piece } from '../piece.js';
 import { done, type Outcome } from '../problems.js';
+import { SIDES } from '../sizing/sides.js';
 import { say, type Words } from '../words.js';
 
 /** Read before the words of one end alone, so that `one end open` is not taken for both. */
@@ -62,10 +63,7 @@ function layouts(asked: Asked<typeof asks>): Outcome<readonly Layout[]> {
       parts: 1,
       dimensions: [
         {
-          id: 'length',
-          figure: 'lengthMm',
-          label: 'Length',
-          adjective: 'long',
+          ...SIDES.length,
           axis: 'rows',
           share: 1,
           extra: shutEnds(asked) / 2,

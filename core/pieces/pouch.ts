@@ -18,6 +18,7 @@ import { atLeast, type Taker, taken, taking, unheld } from '../finishing/taking.
 import { type Asked, type Fabric, type Layout, type Made, piece } from '../piece.js';
 import { done, type Outcome, refused } from '../problems.js';
 import { countFor, dimensionMm, type Measure, type Window } from '../sizing/rows.js';
+import { SIDES } from '../sizing/sides.js';
 import { layerMm } from '../sizing/thickness.js';
 import { length, range, say, type Words } from '../words.js';
 
@@ -113,8 +114,8 @@ function takerOf(asked: PouchAsked, { needles, stitchMm: { round } }: Fabric): T
 }
 
 const RING = { share: 1 / 2, extra: 1, fixedMm: 0 };
-const WIDE = { id: 'width', figure: 'widthMm', label: 'Width', adjective: 'wide', axis: 'rows', ...RING } as const;
-const TALL = { id: 'height', figure: 'heightMm', label: 'Height', adjective: 'tall', axis: 'needles' } as const;
+const WIDE = { ...SIDES.width, axis: 'rows', ...RING } as const;
+const TALL = { ...SIDES.height, axis: 'needles' } as const;
 
 /** The window that the width must end in: from the width, the closure and the contents asked for. */
 function widthWindow(asked: PouchAsked, leastMm: number | undefined): Outcome<Window> {

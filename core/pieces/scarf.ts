@@ -6,6 +6,7 @@ import { bodySteps, endSteps, startSteps, type Tail, tidySteps } from '../finish
 import { rectangle } from '../finishing/outline.js';
 import { type Asked, type Layout, type Made, piece, type Step } from '../piece.js';
 import { done, type Outcome } from '../problems.js';
+import { SIDES } from '../sizing/sides.js';
 import { count, length, range, say, type Words } from '../words.js';
 
 /** Strands a tassel, and how far apart tassels are: about 4 stitches. Common practice. */
@@ -86,10 +87,7 @@ function layouts(asked: LongAsked): Outcome<readonly Layout[]> {
       parts: 1,
       dimensions: [
         {
-          id: 'length',
-          figure: 'lengthMm',
-          label: 'Length',
-          adjective: 'long',
+          ...SIDES.length,
           axis: 'rows',
           share: 1,
           extra: rowsAdded(asked),
@@ -97,10 +95,7 @@ function layouts(asked: LongAsked): Outcome<readonly Layout[]> {
           window: asked.length,
         },
         {
-          id: 'width',
-          figure: 'widthMm',
-          label: 'Width',
-          adjective: 'wide',
+          ...SIDES.width,
           axis: 'needles',
           inPanels: 'one_layer',
           share: 1 / 2,

@@ -9,6 +9,7 @@ import { done, type Outcome, type Problem, refused } from '../problems.js';
 import { needlesFor } from '../sizing/needles.js';
 import { isReached, isWithin, middleMm, mostNeedles, panelRefused } from '../sizing/panels.js';
 import { dimensionMm, type Window } from '../sizing/rows.js';
+import { SIDES } from '../sizing/sides.js';
 import { fewestStrips, MOST_STRIPS, stripsWide } from '../sizing/strips.js';
 import { count, length, say, type Words } from '../words.js';
 
@@ -79,10 +80,7 @@ function laid({ length, width, border }: WideAsked, way: Way, parts: number, mor
     ...more,
     dimensions: [
       {
-        id: 'length',
-        figure: 'lengthMm',
-        label: 'Length',
-        adjective: 'long',
+        ...SIDES.length,
         axis: 'rows',
         share: 1,
         extra: way.rows,
@@ -90,10 +88,7 @@ function laid({ length, width, border }: WideAsked, way: Way, parts: number, mor
         window: length,
       },
       {
-        id: 'width',
-        figure: 'widthMm',
-        label: 'Width',
-        adjective: 'wide',
+        ...SIDES.width,
         axis: 'needles',
         ...stripsWide(parts, way.share, border),
         window: width,

@@ -15,6 +15,7 @@ import { done, type Offer, type Outcome, refused } from '../problems.js';
 import type { Need } from '../sizing/contents.js';
 import { needlesFor } from '../sizing/needles.js';
 import { countFor, dimensionMm, type Measure, type Window } from '../sizing/rows.js';
+import { SIDES } from '../sizing/sides.js';
 import { layerMm } from '../sizing/thickness.js';
 import { key, length, say, tail, type Words } from '../words.js';
 
@@ -165,8 +166,8 @@ function layouts(asked: BagAsked, fabric: Fabric): Outcome<readonly Layout[]> {
   ]);
 }
 
-const TALL = { id: 'height', figure: 'heightMm', label: 'Height', adjective: 'tall', axis: 'rows' } as const;
-const WIDE = { id: 'width', figure: 'widthMm', label: 'Width', adjective: 'wide', axis: 'needles' } as const;
+const TALL = { ...SIDES.height, axis: 'rows' } as const;
+const WIDE = { ...SIDES.width, axis: 'needles' } as const;
 
 const heightOf = ({ asked, rows, rowMm }: BagMade): number => dimensionMm(upward(asked), rows, rowMm);
 const widthOf = ({ layout, needles, stitchMm }: BagMade): number | undefined =>

@@ -8,6 +8,7 @@ import { done, type Offer, type Outcome, type Problem, refused } from '../proble
 import { needlesFor } from '../sizing/needles.js';
 import { isReached, isWithin, middleMm, mostNeedles, panelRefused } from '../sizing/panels.js';
 import { dimensionMm, type Window } from '../sizing/rows.js';
+import { SIDES } from '../sizing/sides.js';
 import { key, length, say, tail } from '../words.js';
 
 const asks = {
@@ -120,10 +121,7 @@ function layouts(asked: WreathAsked, { needles, stitchMm: { flat } }: Fabric): O
           window: fit.value.window,
         },
         {
-          id: 'girth',
-          figure: 'girthMm',
-          label: 'Girth',
-          adjective: 'round',
+          ...SIDES.girth,
           axis: 'needles',
           ...SEAMED,
           window,

@@ -3,6 +3,7 @@ import { count, length, say, type Words } from '../words.js';
 import { needlesFor } from './needles.js';
 import { middleMm, mostNeedles } from './panels.js';
 import { dimensionMm, type Measure, type Window } from './rows.js';
+import { SIDES } from './sides.js';
 
 /** One side of a form: its label size, and the window that the cover's side must end in. */
 type Side = { labelMm: number; window: Window };
@@ -25,10 +26,6 @@ const MOST_RINGS = 6;
 const UPRIGHT = { rows: { share: 1, extra: 1 / 2, fixedMm: 0 }, needles: { share: 1 / 2, extra: 0, fixedMm: 0 } };
 const SIDEWAYS = { rows: { share: 1 / 2, extra: 1, fixedMm: 0 }, needles: { share: 1 / 2, extra: -1, fixedMm: 0 } };
 const ringsOf = (rings: number): Measure => ({ share: rings, extra: -2, fixedMm: 0 });
-const SIDES = {
-  width: { figure: 'widthMm', label: 'Width', adjective: 'wide' },
-  height: { figure: 'heightMm', label: 'Height', adjective: 'tall' },
-} as const;
 
 const other = (side: SideName): SideName => (side === 'width' ? 'height' : 'width');
 
@@ -40,8 +37,8 @@ export const isNear = (mm: number, labelMm: number): boolean =>
 function dimensions(sides: Sides, along: SideName, rows: Measure, needles: Measure): Layout['dimensions'] {
   const across = other(along);
   return [
-    { id: along, ...SIDES[along], axis: 'rows', ...rows, window: sides[along].window },
-    { id: across, ...SIDES[across], axis: 'needles', ...needles, window: sides[across].window },
+    { ...SIDES[along], axis: 'rows', ...rows, window: sides[along].window },
+    { ...SIDES[across], axis: 'needles', ...needles, window: sides[across].window },
   ];
 }
 

@@ -5,6 +5,7 @@ import { rectangle } from '../../core/finishing/outline.js';
 import { stuffingNotion, stuffStep } from '../../core/finishing/stuffing.js';
 import { type Made, piece } from '../../core/piece.js';
 import { done } from '../../core/problems.js';
+import { SIDES } from '../../core/sizing/sides.js';
 import { say } from '../../core/words.js';
 
 /** Stuffing that fills a cubic centimetre, in grams. From memory: 0.025 to 0.035. */
@@ -44,10 +45,7 @@ export const draughtExcluder = piece({
         parts: 1,
         dimensions: [
           {
-            id: 'length',
-            figure: 'lengthMm',
-            label: 'Length',
-            adjective: 'long',
+            ...SIDES.length,
             axis: 'rows',
             share: 1,
             extra: 1,
@@ -55,10 +53,7 @@ export const draughtExcluder = piece({
             window: length,
           },
           {
-            id: 'girth',
-            figure: 'girthMm',
-            label: 'Girth',
-            adjective: 'round',
+            ...SIDES.girth,
             axis: 'needles',
             share: 1,
             extra: 0,
