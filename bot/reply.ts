@@ -5,12 +5,12 @@ import type {
   Outcome,
   Piece,
   Plan,
-  Problem,
   Reading,
   Remedy,
   Verdict,
   Words,
 } from '../core/index.js';
+import type { AnyProblem } from './problems.js';
 import type { Counter, PlanAsk, Request, Size, Value } from './request.js';
 import type { Lot, Machine, Profile, PutUp, StoredMeasurement, Yarn } from './store/ports.js';
 
@@ -19,36 +19,6 @@ export type GaugeUsed = { machine: Machine; yarn: Yarn; tension: string; gauge: 
 
 /** A way on: a whole request behind a button, and the words that do the same. */
 export type Offered = { button: string; request: Request; say?: string; spoken?: string; primary?: boolean };
-
-/** What the bot itself cannot do, beside core's problems. */
-export type BotProblem =
-  | { code: 'unread'; why: (Request & { kind: 'unread' })['why']; words: string }
-  | { code: 'not_a_length'; label: string; said: string }
-  | { code: 'length_not_positive'; label: string; said: string }
-  | { code: 'count_outside'; label: string; given: number; said?: string | undefined; min: number; max: number }
-  | { code: 'count_not_whole'; label: string; given: number }
-  | { code: 'spacing_outside'; label: 'row' | 'stitch'; givenMm: number; minMm: number; maxMm: number }
-  | { code: 'not_a_weight'; label: string; said: string }
-  | { code: 'day_ahead'; said: string }
-  | { code: 'before_yarn'; said: string; yarn: string; since: number }
-  | { code: 'no_work' }
-  /** What an undo would turn back has been changed again, from another place. */
-  | { code: 'moved_on'; said: string }
-  | { code: 'nothing_to_correct'; said: string }
-  | { code: 'no_such_piece'; said: string; pieces: readonly string[] }
-  | { code: 'nothing_measured' }
-  | { code: 'nothing_to_undo'; redo: boolean }
-  | { code: 'no_plan_yet' }
-  /** An amount out of its range; `unit` stands right behind the number. */
-  | { code: 'amount_outside'; label: string; given: number; min: number; max: number; unit: '' | ' g' | ' m' }
-  /** A price finer than its currency. */
-  | { code: 'price_too_fine'; said: string; digits: number }
-  | { code: 'no_yarn_named' }
-  | { code: 'not_on_shelf'; name: string; dyeLot: string; lots: readonly string[] }
-  /** Less than was to go, or than work was promised. */
-  | { code: 'shelf_too_low'; lot: string; holds: Words; aside: Words | undefined };
-
-export type AnyProblem = Problem | BotProblem;
 
 /** Work in hand as it stands. `measureAt` is a row still ahead at which measuring pays. */
 export type WorkShown = {

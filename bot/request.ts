@@ -1,168 +1,15 @@
 import { z } from 'zod';
+import { GaugeAsk, State } from './asks/gauge.js';
+import { Bench, type Edit, PlanAsk } from './asks/plan.js';
+import { BallAsk, PriceAsk, StockAsk } from './asks/stock.js';
+import { Value } from './asks/value.js';
+import { Counter, which } from './asks/work.js';
 
-const Person = z.union([
-  z.object({ is: z.enum(['woman', 'man']) }),
-  z.object({ is: z.literal('child'), months: z.number(), sex: z.enum(['boy', 'girl']).optional() }),
-]);
-
-/** A value a maker gave for one ask of a piece, with what was typed and what was taken for granted. */
-const provenance = {
-  said: z.string().optional(),
-  assumed: z.enum(['unit', 'same_unit', 'field', 'rate', 'body', 'usual', 'named']).optional(),
-  /** Whose published measure the value is, with `assumed: 'body'`; the label is that of the ask. */
-  body: z.object({ label: z.string(), person: Person }).optional(),
-  /**
-   * What was made of the words: `around`: a length once round, of which the value is half, as the piece lies flat.
-   * `across`: a diameter, of which the value is once round.
-   * `at_least`, `at_most`: a window from the size typed to the usual tolerance on the side allowed. Empty
-   * for a window of both bounds.
-   */
-  given: z.array(z.enum(['around', 'across', 'at_least', 'at_most'])).optional(),
-};
-
-const Sides = z.tuple([z.number(), z.number(), z.number()]).readonly();
-
-export const Value = z.discriminatedUnion('is', [
-  z.object({ is: z.literal('length'), mm: z.number(), ...provenance }),
-  z.object({ is: z.literal('window'), loMm: z.number(), hiMm: z.number(), ...provenance }),
-  /** A number, or three `sides`, whose unit nobody has said yet; it becomes a length once the maker's unit is known. */
-  z.object({ is: z.literal('bare'), lo: z.number(), hi: z.number(), sides: Sides.optional(), ...provenance }),
-  z.object({ is: z.literal('count'), count: z.number(), ...provenance }),
-  z.object({ is: z.literal('mass'), g: z.number(), ...provenance }),
-  z.object({ is: z.literal('percent'), percent: z.number(), ...provenance }),
-  z.object({ is: z.literal('choice'), id: z.string(), ...provenance }),
-  /** The sides of a thing that a piece must take, with its name in what was said. */
-  z.object({ is: z.literal('contents'), sidesMm: Sides, ...provenance }),
-]);
-export type Value = z.infer<typeof Value>;
-
-/** Which machine and yarn, in the maker's words; absent parts follow what was used last. */
-export const Bench = z.object({
-  machine: z.string().optional(),
-  needles: z.number().optional(),
-  yarn: z.string().optional(),
-  /** The tension setting, as the machine marks it. */
-  tension: z.string().optional(),
-});
-export type Bench = z.infer<typeof Bench>;
-
-/** ISO dates. `day`: when the piece must be ready. `event`: the day named, when that is the day after. */
-export const Due = z.object({ day: z.string(), said: z.string(), event: z.string().optional() });
-export type Due = z.infer<typeof Due>;
-
-/** One of several sizes: what the maker calls it, and the values that it alone has. */
-export const Size = z.object({ label: z.string(), values: z.record(z.string(), Value) });
-export type Size = z.infer<typeof Size>;
-
-/** So many sizes are planned in one go at most. */
-export const MOST_SIZES = 12;
-const Sizes = z.array(Size).min(2).max(MOST_SIZES).optional();
-
-export const PlanAsk = z.object({
-  piece: z.string().optional(),
-  copies: z.number().int().min(1).max(500).default(1),
-  values: z.record(z.string(), Value).default({}),
-  /** Several sizes of the piece in one go; `values` are those that all of them share. */
-  sizes: Sizes,
-  on: Bench.default({}),
-  focus: z.array(z.enum(['rows', 'needles', 'yarn', 'notions', 'steps', 'checklist'])).default([]),
-  due: Due.optional(),
-  /** The maker's words for the sizes, kept while the piece is not known and so cannot be asked what they mean. */
-  words: z.string().optional(),
-});
-export type PlanAsk = z.infer<typeof PlanAsk>;
-
-/** Rows or stitches, and the length they were counted over; `over` is absent when a rate names none. */
-export const Tension = z.object({
-  count: z.number(),
-  over: Value.optional(),
-  /** `counted`: whole rows inside a fixed ruler length. `read`: a known number of rows, its length read. */
-  how: z.enum(['counted', 'read']),
-  said: z.string().optional(),
-});
-export type Tension = z.infer<typeof Tension>;
-
-const State = z.enum(['hanging', 'rested', 'washed']);
-
-/** Rows of one object measured in one state. */
-export const StateReading = z.object({ rows: Tension, state: State });
-export type StateReading = z.infer<typeof StateReading>;
-
-const PastDay = z.object({ day: z.string(), said: z.string() });
-
-/** Yarn by its category in the standard yarn weight system, its count in tex, and the ISO day its lot came. */
-const YarnFacts = z.object({
-  category: z.number().optional(),
-  tex: z.number().optional(),
-  since: PastDay.optional(),
-  said: z.string(),
-});
-
-export const GaugeAsk = z.object({
-  on: Bench.default({}),
-  /** As last measured; see `earlier`. */
-  rows: Tension.optional(),
-  stitches: Tension.optional(),
-  /** Flat width of the whole tube; with needles it gives the stitch width. */
-  flatWidth: Value.optional(),
-  state: State.optional(),
-  /** The same object in the states before: readings of one swatch. */
-  earlier: z.array(StateReading).optional(),
-  form: z.enum(['tube', 'panel']).optional(),
-  /** Another reading of the swatch recorded last. */
-  same: z.boolean().optional(),
-  mass: Value.optional(),
-  /** Yarn drawn out of this many stitches, and its length. */
-  unravelled: z.object({ stitches: z.number(), over: Value }).optional(),
-  /** What is known of the yarn: its category in the standard yarn weight system, its count. */
-  weight: YarnFacts.optional(),
-  /** The ISO day it was measured, when that is not today. */
-  day: PastDay.optional(),
-  note: z.string().max(200).optional(),
-  /** Set when the maker has said that an unusual figure is right. */
-  confirmed: z.boolean().optional(),
-});
-export type GaugeAsk = z.infer<typeof GaugeAsk>;
-
-/** Money as it was typed, in whole units of one of these currencies by ISO 4217; none where none was named. */
-export const MoneyAsk = z.object({ amount: z.number(), currencies: z.array(z.string()), said: z.string() });
-export type MoneyAsk = z.infer<typeof MoneyAsk>;
-
-/** What so many of a thing cost together. */
-export const PriceAsk = MoneyAsk.extend({ count: z.number() });
-export type PriceAsk = z.infer<typeof PriceAsk>;
-
-/** What a ball weighs and how long its yarn is, as far as it was said. */
-export const BallAsk = z.object({ massG: z.number().optional(), lengthMm: z.number().optional() });
-export type BallAsk = z.infer<typeof BallAsk>;
-
-/** What is on hand, came, or went. */
-export const StockAsk = z.object({
-  way: z.enum(['set', 'add', 'take']),
-  kind: z.enum(['yarn', 'notion']),
-  /** In the maker's words; the yarn of the plan in hand or used last where none was said. */
-  name: z.string().optional(),
-  dyeLot: z.string().optional(),
-  /** Balls, or pieces of a notion. */
-  count: z.number().optional(),
-  /** Loose yarn. */
-  massG: z.number().optional(),
-  /** All there is, in place of an amount. */
-  all: z.boolean().optional(),
-  ball: BallAsk.optional(),
-  price: PriceAsk.optional(),
-  /** On the shelf of the team rather than the maker's own. */
-  team: z.boolean().optional(),
-  said: z.string(),
-});
-export type StockAsk = z.infer<typeof StockAsk>;
-
-/** Which work in hand: the one a button names, that on the machine named, else the one of this talk. */
-const which = { workId: z.string().optional(), on: Bench.optional() };
-
-/** A counter of rows and what it shows. */
-export const Counter = z.object({ name: z.string(), rows: z.number() });
-export type Counter = z.infer<typeof Counter>;
+export * from './asks/gauge.js';
+export * from './asks/plan.js';
+export * from './asks/stock.js';
+export * from './asks/value.js';
+export * from './asks/work.js';
 
 /** What a maker wants, whole: every door, button and form ends in one of these. */
 export const Request = z.discriminatedUnion('kind', [
@@ -268,20 +115,9 @@ export const isOfPiece = (request: Meaning | undefined): request is OfPiece =>
   request?.kind === 'plan' || request?.kind === 'which_machine';
 
 /**
- * What one message part means before the conversation is known: a whole request, an edit to the last plan ask
- * (one level deep: a value is replaced whole, null removes it), or the pick of something offered.
+ * What one message part means before the conversation is known: a whole request, an edit to the last plan ask,
+ * or the pick of something offered.
  */
-export const Edit = z.object({
-  piece: z.string().optional(),
-  copies: z.number().int().min(1).max(500).optional(),
-  values: z.record(z.string(), Value.nullable()).default({}),
-  sizes: Sizes,
-  on: Bench.default({}),
-  focus: PlanAsk.shape.focus,
-  due: PlanAsk.shape.due,
-});
-export type Edit = z.infer<typeof Edit>;
-
 export type Meaning =
   | Request
   | { kind: 'change'; edit: Edit }

@@ -13,7 +13,7 @@ import {
   type Window,
   type Words,
 } from '../../core/index.js';
-import type { AnyProblem } from '../reply.js';
+import type { AnyProblem } from '../problems.js';
 import { AN_EXAMPLE, capital, dayInWords, joined } from './names.js';
 import { type Sentence, sentence } from './sentence.js';
 import { shelfSentence } from './shelf-sentences.js';

@@ -1,5 +1,5 @@
 import { type Printing, plainNumber, printed } from '../../core/index.js';
-import type { AnyProblem } from '../reply.js';
+import type { AnyProblem } from '../problems.js';
 import { capital, joined } from './names.js';
 import { type Sentence, sentence } from './sentence.js';
 

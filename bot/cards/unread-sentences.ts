@@ -1,4 +1,4 @@
-import type { AnyProblem } from '../reply.js';
+import type { AnyProblem } from '../problems.js';
 import { MOST_SIZES } from '../request.js';
 import { AN_EXAMPLE } from './names.js';
 import { type Sentence, sentence } from './sentence.js';

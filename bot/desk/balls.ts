@@ -1,5 +1,5 @@
 import { say, type Words } from '../../core/index.js';
-import type { BotProblem } from '../reply.js';
+import type { BotProblem } from '../problems.js';
 import type { BallAsk, Request } from '../request.js';
 import type { Ball } from '../store/ports.js';
 import { type At, type DeskAnswer, refusal } from './desk.js';

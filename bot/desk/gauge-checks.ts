@@ -1,5 +1,5 @@
 import { type Evidence, gauge, type Measurement, pieceFactor, RESTED_TUBE, standing } from '../../core/index.js';
-import type { BotProblem } from '../reply.js';
+import type { BotProblem } from '../problems.js';
 import type { Bench, GaugeAsk, Tension, Value } from '../request.js';
 
 type Range = { min: number; max: number };

@@ -1,6 +1,6 @@
 import { withStored } from '../conversation.js';
 import type { Effect } from '../effect.js';
-import type { BotProblem } from '../reply.js';
+import type { BotProblem } from '../problems.js';
 import type { Request } from '../request.js';
 import type { Ball, PutUp, Yarn } from '../store/ports.js';
 import { ballMeant } from './balls.js';

@@ -1,4 +1,4 @@
-import type { BotProblem } from '../reply.js';
+import type { BotProblem } from '../problems.js';
 import type { StockAsk } from '../request.js';
 import type { Ball, Lot } from '../store/ports.js';
 import { freeOf, milligrams } from './lots.js';

@@ -1,0 +1,18 @@
+export type Units = 'cm' | 'in';
+
+export type Maker = {
+  id: string;
+  slackUserId: string;
+  name: string;
+  units: Units | undefined;
+  timeZone: string;
+  /** The ISO 4217 code that prices without one are in; undefined until said. */
+  currency: string | undefined;
+};
+
+export type Makers = {
+  /** The maker of this Slack user, made on first use and held until the commit. */
+  held(slackUserId: string, name: string, at: number): Promise<Maker>;
+  setUnits(makerId: string, units: Units | undefined): Promise<void>;
+  setCurrency(makerId: string, currency: string | undefined): Promise<void>;
+};

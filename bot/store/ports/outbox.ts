@@ -1,0 +1,18 @@
+/** Where a card goes. `ephemeral` and `response` are seen by one person only. */
+export type Address =
+  | { to: 'post'; channel: string; threadTs?: string | undefined }
+  | { to: 'ephemeral'; channel: string; user: string; threadTs?: string | undefined }
+  | { to: 'response'; url: string };
+
+/** A card made ready: plain text that says all, and Block Kit that says the same. */
+export type Body = { text: string; blocks: readonly unknown[] };
+
+export type OutboxRow = {
+  workspaceId: string;
+  slackTeamId: string;
+  id: string;
+  address: Address;
+  body: Body;
+  attempts: number;
+  expires: number;
+};
