@@ -13,11 +13,11 @@ const provenance = {
   body: z.object({ label: z.string(), person: Person }).optional(),
   /**
    * What was made of the words: `around`: a length once round, of which the value is half, as the piece lies flat.
-   * `across`: a diameter, of which the value is once round.
+   * `across`: a diameter, of which the value is once round. `girth`: once round, of which the value is the diameter.
    * `at_least`, `at_most`: a window from the size typed to the usual tolerance on the side allowed. Empty
    * for a window of both bounds.
    */
-  given: z.array(z.enum(['around', 'across', 'at_least', 'at_most'])).optional(),
+  given: z.array(z.enum(['around', 'across', 'girth', 'at_least', 'at_most'])).optional(),
 };
 
 const Sides = z.tuple([z.number(), z.number(), z.number()]).readonly();

@@ -41,7 +41,7 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
       ]);
     case 'count_out_of_range':
       return sentence(`${problem.field.label}: I read ${plainNumber(problem.given)}`, [
-        `It must be between ${problem.min} and ${problem.max}.`,
+        `It must be between ${problem.min} and ${problem.max}. Say it again.`,
       ]);
     case 'percent_out_of_range':
       return sentence(`${problem.field.label}: I read ${plainNumber(problem.given)}%`, [

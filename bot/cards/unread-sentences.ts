@@ -33,6 +33,7 @@ export function unreadSentence({ why, words }: AnyProblem & { code: 'unread' }):
         `I read more sizes than the piece has: "${words}"`,
         [
           'Rows set one direction and needles the other, so two sizes are all I can use. Name each, such as "11 in wide, 6 3/4 tall".',
+          'A thing that must go in has three: say "to take 163 x 78 x 9 mm".',
         ],
         TRY.slice(0, 1),
       );

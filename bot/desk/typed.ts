@@ -1,5 +1,5 @@
 import { length, MM_PER, mmPer, quantities, quantityAt, range, say, type Units, type Words } from '../../core/index.js';
-import { MADE, madeBy } from '../language/lengths.js';
+import { MADE, type Made, madeBy } from '../language/lengths.js';
 import { inFigures } from '../language/number-words.js';
 import { ageWords } from '../language/persons.js';
 import type { Size, Value } from '../request.js';
@@ -68,11 +68,13 @@ export function statesWidth({ said = '', given }: Value): boolean {
   return given !== undefined || quantity?.lo !== quantity?.hi || quantity?.halfWidth !== undefined;
 }
 
+const LIES: Record<Made, Words> = { around: say` flat`, across: say` round`, girth: say` across` };
+
 /** What was made of sizes that were not just what was typed: `22 in around read as 11 in flat`, `11 and 7 read in inches`. */
 export function readAs(values: readonly Value[]): Words[] {
   const made = values.flatMap((value) => {
     const made = madeBy(value);
-    const lies = made === undefined ? say`` : made === 'around' ? say` flat` : say` round`;
+    const lies = made === undefined ? say`` : LIES[made];
     if (value.is === 'length' && value.assumed === 'named' && value.mm > 0)
       return [say`${value.said ?? ''} read as ${length(value.mm)}`];
     if (value.given === undefined) return [];

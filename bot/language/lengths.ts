@@ -33,9 +33,10 @@ export function typedValue(quantity: Quantity, bare: BareUnit, said: string, ran
   return { is: 'bare', lo, hi, said };
 }
 
-/** A length that is made of the one typed: `around`, half of a length once round; `across`, once round a diameter. */
-export type Made = 'around' | 'across';
-export const MADE: Record<Made, number> = { around: 1 / 2, across: Math.PI };
+/** A length that is made of the one typed: of a length once round `around` half and `girth` the diameter; `across`, once round a diameter. */
+export type Made = 'around' | 'across' | 'girth';
+export const MADE: Record<Made, number> = { around: 1 / 2, across: Math.PI, girth: 1 / Math.PI };
+export const isMade = (how: string): how is Made => how in MADE;
 
 /** A typed size as the length that is made of it. */
 export function madeOf(value: Value, made: Made): Value {
@@ -46,8 +47,7 @@ export function madeOf(value: Value, made: Made): Value {
 }
 
 /** How a length was made of the one typed, where it was. */
-export const madeBy = ({ given }: Value): Made | undefined =>
-  given?.find((how): how is Made => how === 'around' || how === 'across');
+export const madeBy = ({ given }: Value): Made | undefined => given?.find(isMade);
 
 /** A bare value once the maker's unit is known; any other value as it is. */
 export function inUnits(value: Value, units: Units | undefined): Value {

@@ -192,7 +192,8 @@ function steps(made: CordMade): Step[] {
 export const tieCord = piece({
   id: 'tie-cord',
   label: 'Cord',
-  words: ['cord', 'cords'],
+  words: ['cord', 'cords', 'strap cord', 'strap cords'],
+  sizedWords: ['tie', 'ties'],
   asks,
   pair: ['length'],
   needs: [['length', 'drop']],

@@ -16,7 +16,7 @@ const asks = {
     is: 'length',
     label: 'Form across its outside',
     question: 'How far is the form across, from outer edge to outer edge?',
-    words: [...aspects.wide, ...aspects.diameter, 'outside', 'outer'],
+    words: [...aspects.wide, ...aspects.diameter, 'outside', 'outer', 'ring', 'hoop'],
     minMm: 100,
     maxMm: 1500,
   },

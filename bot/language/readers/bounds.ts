@@ -1,5 +1,6 @@
 import type { Ask } from '../../../core/index.js';
 import type { Value } from '../../request.js';
+import { isMade } from '../lengths.js';
 import { claim, indexesBetween, LEFT_OUT, phraseAt, type Sheet } from '../sheet.js';
 
 type Bound = 'at_least' | 'at_most';
@@ -63,7 +64,7 @@ export function between(one: Value | undefined, other: Value): Value | undefined
   if (one?.is !== 'window' || other.is !== 'window') return undefined;
   const [low, high] = one.given?.includes('at_least') ? [one, other] : [other, one];
   if (!low.given?.includes('at_least') || !high.given?.includes('at_most')) return undefined;
-  return { ...low, hiMm: high.hiMm, given: low.given.filter((how) => how === 'around' || how === 'across') };
+  return { ...low, hiMm: high.hiMm, given: low.given.filter(isMade) };
 }
 
 /**

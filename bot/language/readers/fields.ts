@@ -1,5 +1,6 @@
 import { type Ask, aspects, isOfUse, type Piece } from '../../../core/index.js';
 import type { Value } from '../../request.js';
+import type { Made } from '../lengths.js';
 import { claim, type Sheet, wordAt } from '../sheet.js';
 
 const LETTERS: Record<string, string> = { w: 'wide', h: 'high', l: 'long' };
@@ -22,7 +23,7 @@ const OF_ANY = new Set<string>([...aspects.wide, ...aspects.tall, ...aspects.lon
 export const isSideOfAny = (word: string): boolean => OF_ANY.has(LETTERS[word] ?? word);
 
 /** What a number is by the word beside it: the ask it is for, and how the ask's length is made of it, where it is not it. */
-export type Side = { id: string; made?: 'around' | 'across' };
+export type Side = { id: string; made?: Made };
 
 /** What a word makes of the number beside it: the ask it names, or a side that the piece does not have. */
 export function sideOf(piece: Piece, word: string): Side | undefined {
@@ -30,6 +31,8 @@ export function sideOf(piece: Piece, word: string): Side | undefined {
   if (id !== undefined) return { id };
   const across = Object.entries(piece.asks).find(([, ask]) => ask.is === 'length' && ask.across?.includes(word));
   if (across !== undefined) return { id: across[0], made: 'across' };
+  const diameter = ROUND.has(word) ? fieldOf(piece, aspects.diameter[0]) : undefined;
+  if (diameter !== undefined) return { id: diameter, made: 'girth' };
   if (ROUND.has(word)) return { id: halfRoundOf(piece) ?? NO_FIELD, made: 'around' };
   return SIDES.has(word) ? { id: NO_FIELD } : undefined;
 }

@@ -105,8 +105,8 @@ const acrossUnsaid = (ask: Ask, typed: Value): Side['made'] =>
 /** The range in which a field has its number typed: of what it is made of. */
 function rangeAs(ask: Ask, made: Side['made']): FieldRange {
   const range = rangeOf(ask);
-  if (range === undefined || made !== 'across') return range;
-  return { minMm: range.minMm / MADE.across, maxMm: range.maxMm / MADE.across };
+  if (range === undefined || made === undefined || made === 'around') return range;
+  return { minMm: range.minMm / MADE[made], maxMm: range.maxMm / MADE[made] };
 }
 
 /** The field that a number bounds on its other side: `min 10, max 12`. */

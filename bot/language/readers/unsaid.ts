@@ -26,6 +26,10 @@ function isFlat({ pair, asks }: Piece): boolean {
 const WANTED = ['with', 'add', 'adding', 'plus', 'has', 'having', 'want', 'and'];
 const ARTICLES = ['a', 'an', 'some', 'the', 'long', 'short', 'small', 'big', 'nice'];
 
+/** Names that stand for a length, where the part has such, else that its size is wanted. */
+const howToSay = (named: readonly { words: readonly string[] }[] = []): string =>
+  named.length === 0 ? 'say its size' : `say ${named.flatMap(({ words }) => words.slice(0, 1)).join(', ')} or its size`;
+
 /**
  * Parts that are wanted without a length: the usual one stands for it, where the piece has one, `with a fringe`; else
  * the word is left out and the reason said, where nothing else stands for it.
@@ -43,7 +47,7 @@ export function wantedParts(sheet: Sheet, piece: Piece, values: object, isNew: b
     const isAlone = beginsClause(sheet, from) && endsClause(sheet, at + 1);
     const isWanted = isAlone || WANTED.includes(wordAt(sheet, from - 1) ?? '');
     if (!isWanted && !(isNew && ask.usualMm !== undefined)) continue;
-    claim(sheet, ask.usualMm === undefined ? leftOutFor('say its size') : ask.label, at);
+    claim(sheet, ask.usualMm === undefined ? leftOutFor(howToSay(ask.named)) : ask.label, at);
     if (ask.usualMm === undefined) continue;
     wanted[id] = {
       is: 'length',
