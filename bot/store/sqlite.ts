@@ -49,11 +49,29 @@ function connection(file: string): Database.Database {
     database.pragma('journal_mode = WAL');
     database.pragma('foreign_keys = ON');
     database.pragma('synchronous = FULL');
-    return database;
+    return preparingOnce(database);
   } catch (error) {
     database.close();
     throw error;
   }
+}
+
+/** More different statements than the bot has; those whose length varies, as of lists, may come to more in time. */
+const MOST_PREPARED = 500;
+
+/** The database, which prepares each statement once: that takes longer than most of them run. */
+function preparingOnce(database: Database.Database): Database.Database {
+  const prepare = database.prepare.bind(database);
+  const prepared = new Map<string, Database.Statement>();
+  database.prepare = ((source: string) => {
+    const known = prepared.get(source);
+    if (known !== undefined) return known;
+    if (prepared.size >= MOST_PREPARED) prepared.clear();
+    const made = prepare(source);
+    prepared.set(source, made);
+    return made;
+  }) as typeof database.prepare;
+  return database;
 }
 
 /**
