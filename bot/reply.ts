@@ -159,7 +159,8 @@ export type Reply = { offers: readonly Offered[] } & (
     }
   /** `ways`: what each offer is called. */
   | { kind: 'problem'; problems: readonly AnyProblem[]; ways: readonly Words[]; assumed?: readonly Words[] | undefined }
-  | { kind: 'answer'; lead: Words; lines: readonly Words[]; examples: readonly string[] }
+  /** `isOwn`: it tells what is the maker's alone until shared. */
+  | { kind: 'answer'; lead: Words; lines: readonly Words[]; examples: readonly string[]; isOwn?: true }
   | { kind: 'help'; first: boolean; examples: readonly string[] }
 );
 export type ReplyOf<K extends Reply['kind']> = Extract<Reply, { kind: K }>;

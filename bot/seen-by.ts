@@ -1,12 +1,13 @@
 import type { Reply } from './reply.js';
 import type { Address } from './store/ports.js';
 
-const SHELF = ['shelf', 'stocked', 'sold'];
+const OWN = ['gauge', 'gauges', 'pieces', 'shelf', 'stocked', 'sold'];
 const SHELF_PROBLEMS = ['not_on_shelf', 'shelf_too_low'];
 
-/** What tells of a maker's shelf, which is theirs alone. */
-const isOfShelf = (reply: Reply): boolean =>
-  SHELF.includes(reply.kind) ||
+/** What tells of a maker's gauge or shelf, which are theirs alone until they share them. */
+const isOwn = (reply: Reply): boolean =>
+  OWN.includes(reply.kind) ||
+  (reply.kind === 'answer' && reply.isOwn === true) ||
   (reply.kind === 'work' && reply.notes.length > 0) ||
   (reply.kind === 'finished' && reply.shelf.length > 0) ||
   (reply.kind === 'problem' && reply.problems.some(({ code }) => SHELF_PROBLEMS.includes(code)));
@@ -14,8 +15,8 @@ const isOfShelf = (reply: Reply): boolean =>
 /** Slack's ids of direct messages begin so. */
 const isDirect = (channel: string): boolean => channel.startsWith('D');
 
-/** Where answers go: in a channel, those about the shelf to the one who asked alone. */
+/** Where answers go: in a channel, those about gauge or shelf to the one who asked alone. */
 export function seenBy(replies: readonly Reply[], address: Address, user: string): Address {
-  if (address.to !== 'post' || isDirect(address.channel) || !replies.some(isOfShelf)) return address;
+  if (address.to !== 'post' || isDirect(address.channel) || !replies.some(isOwn)) return address;
   return { to: 'ephemeral', channel: address.channel, user, threadTs: address.threadTs };
 }

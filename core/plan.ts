@@ -37,8 +37,8 @@ export type Plan = {
   /** What it looks like, for a drawing. */
   outline: Outline;
   tube: { flatWidthMm: number | undefined; lengthMm: number } | undefined;
-  /** `toleranced`: the window is the usual tolerance about a size, so that it may be made wider. */
-  landing: { dimension: string; toleranced: boolean } & Window & RowChoice;
+  /** `toleranced`: the window is the usual tolerance about a size, so that it may be made wider. `measure`: how rows make it. */
+  landing: { dimension: string; toleranced: boolean; measure: Measure } & Window & RowChoice;
   checkpoint: Checkpoint | undefined;
   /** A reading at rest, off the machine, at the same row. */
   checkpointAtRest: Checkpoint | undefined;
@@ -171,7 +171,13 @@ function laidOut(
             lengthMm: landing.rows * made.rowMm,
           }
         : undefined,
-    landing: { dimension: solved.id, toleranced: toleranced.includes(solved.id), ...solved.window, ...landing },
+    landing: {
+      dimension: solved.id,
+      toleranced: toleranced.includes(solved.id),
+      measure: { share: solved.share, extra: solved.extra, fixedMm: solved.fixedMm },
+      ...solved.window,
+      ...landing,
+    },
     checkpoint: measureAt,
     checkpointAtRest: work ? undefined : checkpoint(solved.window, solved, onMachine, FINISHED),
     work,

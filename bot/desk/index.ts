@@ -24,6 +24,7 @@ import { whatHelpsDesk } from './what-helps.js';
 import { whereDesk } from './where.js';
 import { whichMachineDesk } from './which-machine.js';
 import { whichSizeDesk } from './which-size.js';
+import { whyDesk } from './why.js';
 
 /** One desk a kind of request; a kind without its desk does not compile. */
 const desks: { [K in RequestKind]: Desk<K> } = {
@@ -33,6 +34,7 @@ const desks: { [K in RequestKind]: Desk<K> } = {
   show_gauge: showGaugeDesk,
   show_pieces: showPiecesDesk,
   what_helps: whatHelpsDesk,
+  why: whyDesk,
   correct: correctDesk,
   take_back: takeBackDesk,
   start: startDesk,

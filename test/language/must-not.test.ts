@@ -69,7 +69,6 @@ const NO_SIZES: readonly [text: string, meaning: string, given?: Partial<Context
   ['10 more rows', 'unread nothing "10 more"', POUCH],
   ['give or take 1/2 in', 'unread nothing "1/2 in"', POUCH],
   ['± 1/4', 'unread nothing "1/4"', POUCH],
-  ['why 109', 'unread nothing "109"', POUCH],
   ['my phone number is 123456', 'unread nothing "phone number"', POUCH],
   ['make it half as wide', 'unread nothing "half"', POUCH],
   ['poncho 60 in long', 'unread nothing "poncho"', POUCH],

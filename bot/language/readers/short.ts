@@ -1,4 +1,5 @@
 import type { Request } from '../../request.js';
+import { whyAsked } from './whys.js';
 
 const BENCH = '(?: (?:on|for|in|with|behind) (?:the |my )?(?:[\\p{L} ]*(?: yarn)?|\\d+(?: needles?| machine)?))?';
 const WORK = '(?:it|this|that|the work|this one|that one|the piece)';
@@ -79,6 +80,6 @@ export function shortRequest(text: string): Request | undefined {
     .replace(/[^\p{L}\p{N}?]+/gu, ' ')
     .trim()
     .replace(/(?<=\S)\s*\?+$/, '')
-    .replace(/^(?:(?:oops|sorry|oh|ok|okay|please|actually|wait|hey|well|and|then|so|um) )+/, '');
-  return FORMS.find(([form]) => form.test(bare))?.[1];
+    .replace(/^(?:(?:oops|sorry|oh|ok|okay|please|actually|wait|hey|well|and|but|then|so|um) )+/, '');
+  return FORMS.find(([form]) => form.test(bare))?.[1] ?? whyAsked(bare);
 }

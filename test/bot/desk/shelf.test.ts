@@ -386,6 +386,13 @@ test('a shelf tells its yarns by name with their lots, then notions, and what th
   ]);
 });
 
+test('gauge is told in a channel to the one who asks alone', async () => {
+  const thread = { place: 'thread:C1:1.5', address: { to: 'post', channel: 'C1', threadTs: '1.5' } } as const;
+  for (const line of [GAUGE, 'my gauge', 'my measurements', 'pouch 11 in wide', 'why']) await t.say(line, thread);
+  const rows = await t.store.outbox.take(Number.MAX_SAFE_INTEGER / 2, 1, 9);
+  expect(rows.map(({ address }) => address.to)).toEqual(['ephemeral', 'ephemeral', 'ephemeral', 'post', 'ephemeral']);
+});
+
 test('what a shelf holds is told in a channel to the one who asks alone', async () => {
   const thread = { place: 'thread:C1:1.5', address: { to: 'post', channel: 'C1', threadTs: '1.5' } } as const;
   const alone = { to: 'ephemeral', channel: 'C1', user: 'U1', threadTs: '1.5' };
