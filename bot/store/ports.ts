@@ -1,4 +1,5 @@
 import type { Conversation } from '../conversation.js';
+import type { BenchLog, Clocks } from './ports/bench-log.js';
 import type { Measurements, Profiles, Yarns } from './ports/gauge.js';
 import type { Makers } from './ports/makers.js';
 import type { Address, Body, OutboxRow } from './ports/outbox.js';
@@ -6,6 +7,7 @@ import type { Plans } from './ports/plans.js';
 import type { PutUps, Shelf } from './ports/shelf.js';
 import type { Readings, Works } from './ports/works.js';
 
+export * from './ports/bench-log.js';
 export * from './ports/gauge.js';
 export * from './ports/makers.js';
 export * from './ports/outbox.js';
@@ -27,6 +29,8 @@ export type Bound = {
   readings: Readings;
   putUps: PutUps;
   shelf: Shelf;
+  benchLog: BenchLog;
+  clocks: Clocks;
   plans: Plans;
   conversations: {
     /** The talk of this maker in this place, empty when it never began or has lapsed by `at`. */

@@ -1,10 +1,20 @@
-import type { Count, Form, State } from '../../core/index.js';
+import type { Count, Driver, Form, State } from '../../core/index.js';
 import type { LotOf, Outcome, TallyEntry, Units } from './ports.js';
 
 /** The tables as Kysely sees them. Times are epoch ms, lengths mm, JSON text; absent is null, never in a key. */
 export type Tables = {
   workspace: { workspace_id: string; slack_team_id: string };
-  maker: Row & { slack_user_id: string; name: string; units: Units | null; time_zone: string; currency: string };
+  maker: Row & {
+    slack_user_id: string;
+    name: string;
+    units: Units | null;
+    time_zone: string;
+    currency: string;
+    /** '' until said. */
+    hours_json: string;
+    /** '' for none. */
+    days_off_json: string;
+  };
   machine: Row & Named & { needles: number | null };
   yarn: Row & Named & { category: number | null; tex: number | null; since_day: number | null };
   profile: Row & { maker_id: string; machine_id: string; yarn_id: string; tension: string; used_at_ms: number };
@@ -111,6 +121,27 @@ export type Tables = {
     said: string;
     at_ms: number;
     undone_at_ms: number | null;
+  };
+  bench_log: Row & {
+    maker_id: string;
+    session: string;
+    work_id: string;
+    driver: Driver;
+    /** Of what the driver counts. */
+    amount: number;
+    seconds: number;
+    /** Whole days since 1970, in the maker's own time zone. */
+    day: number;
+    said: string;
+    at_ms: number;
+    withdrawn_at_ms: number | null;
+  };
+  bench_clock: {
+    workspace_id: string;
+    maker_id: string;
+    work_id: string;
+    rows: number;
+    started_at_ms: number;
   };
   conversation: { workspace_id: string; place: string; maker_id: string; state_json: string; until_ms: number };
   delivery: { workspace_id: string; key: string; at_ms: number };

@@ -1,6 +1,7 @@
 import type { Kysely } from 'kysely';
 import { v7 } from 'uuid';
 import type { Bound, Store } from './ports.js';
+import { benchLog, clocks } from './repositories/bench-log.js';
 import { conversations } from './repositories/conversations.js';
 import { deliveries } from './repositories/deliveries.js';
 import { makers } from './repositories/makers.js';
@@ -53,6 +54,8 @@ function bound(db: Kysely<Tables>, workspaceId: string): Bound {
     yarns: yarns(db, workspaceId),
     putUps: putUps(db, workspaceId),
     shelf: shelf(db, workspaceId),
+    benchLog: benchLog(db, workspaceId),
+    clocks: clocks(db, workspaceId),
     conversations: conversations(db, workspaceId),
     outbox: outbox(db, workspaceId),
   };

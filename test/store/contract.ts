@@ -1,5 +1,6 @@
 import { afterEach, beforeEach } from 'vitest';
 import type { Store } from '../../bot/store/ports.js';
+import { benchLogContract } from './bench-log.js';
 import { outboxContract } from './outbox.js';
 import { profilesContract } from './profiles.js';
 import { recordsContract } from './records.js';
@@ -24,6 +25,7 @@ export function storeContract(name: string, open: Open): void {
   profilesContract(name, store);
   worksContract(name, store);
   shelfContract(name, store);
+  benchLogContract(name, store);
   workspacesContract(name, store);
   outboxContract(name, store);
   upkeepContract(name, store, open);

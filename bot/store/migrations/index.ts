@@ -2,6 +2,12 @@ import type { Migration } from 'kysely';
 import { first } from './0001-first.js';
 import { work } from './0002-work.js';
 import { shelf } from './0003-shelf.js';
+import { benchLog } from './0006-bench-log.js';
 
 /** Every migration by name, in order: a static map, so that nothing scans a folder. */
-export const migrations: Record<string, Migration> = { '0001-first': first, '0002-work': work, '0003-shelf': shelf };
+export const migrations: Record<string, Migration> = {
+  '0001-first': first,
+  '0002-work': work,
+  '0003-shelf': shelf,
+  '0006-bench-log': benchLog,
+};

@@ -1,5 +1,6 @@
 import type { Kysely } from 'kysely';
 import { v7 } from 'uuid';
+import { daysOffJson, weekJson } from '../hours.js';
 import type { Bound } from '../ports.js';
 import type { Tables } from '../schema.js';
 
@@ -18,6 +19,8 @@ export function makers(db: Kysely<Tables>, workspaceId: string): Bound['makers']
           units: null,
           time_zone: 'UTC',
           currency: '',
+          hours_json: '',
+          days_off_json: '',
         })
         .onConflict((on) =>
           on
@@ -32,6 +35,10 @@ export function makers(db: Kysely<Tables>, workspaceId: string): Bound['makers']
         name: row.name,
         units: row.units ?? undefined,
         timeZone: row.time_zone,
+        hours: {
+          weekly: row.hours_json === '' ? undefined : weekJson.value(row.hours_json),
+          off: row.days_off_json === '' ? [] : daysOffJson.value(row.days_off_json),
+        },
         currency: row.currency || undefined,
       };
     },
@@ -40,6 +47,17 @@ export function makers(db: Kysely<Tables>, workspaceId: string): Bound['makers']
       await one(makerId)
         .set({ units: units ?? null })
         .execute();
+    },
+    async setHours(makerId, { weekly, off }) {
+      await one(makerId)
+        .set({
+          hours_json: weekly === undefined ? '' : weekJson.text(weekly),
+          days_off_json: off.length === 0 ? '' : daysOffJson.text(off),
+        })
+        .execute();
+    },
+    async setTimeZone(makerId, timeZone) {
+      await one(makerId).set({ time_zone: timeZone }).execute();
     },
     async setCurrency(makerId, currency) {
       await one(makerId)
