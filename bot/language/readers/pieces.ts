@@ -29,15 +29,16 @@ function namesOf(pieces: readonly Piece[]): Map<string, Name[]> {
 /** Every place where a piece is named, left to right, longer names before shorter ones at the same place. */
 export function piecePlaces(sheet: Sheet, pieces: readonly Piece[]): Place[] {
   const names = namesOf(pieces);
-  return sheet.tokens.flatMap((_, from) =>
-    (names.get(wordAt(sheet, from) ?? '') ?? [])
-      .map((name) => ({ ...name, from, to: from + name.words.length - 1 }))
-      .filter(
-        ({ words, isSizedOnly, to }) => phraseAt(sheet, from, words) && (!isSizedOnly || isSized(sheet, from, to)),
-      )
-      .map(({ piece, to }) => ({ piece, from, to }))
-      .sort((a, b) => b.to - a.to),
-  );
+  return sheet.tokens.flatMap((_, from) => {
+    const named = names.get(wordAt(sheet, from) ?? '');
+    if (named === undefined) return [];
+    const places = named.flatMap(({ piece, words, isSizedOnly }) => {
+      const to = from + words.length - 1;
+      const isThere = phraseAt(sheet, from, words) && (!isSizedOnly || isSized(sheet, from, to));
+      return isThere ? [{ piece, from, to }] : [];
+    });
+    return places.sort((a, b) => b.to - a.to);
+  });
 }
 
 /** `ball 10 cm across`, `a 4 in ball`, `balls, 10 cm`. */
