@@ -48,6 +48,8 @@ export type Change = z.infer<typeof Change>;
 export const Conversation = z.object({
   v: z.literal(1).default(1),
   ...InHand.shape,
+  /** The units asked for since the plan in hand was made: its answers lead with them, whatever was typed for it. */
+  leadsIn: z.enum(['cm', 'in']).optional(),
   /** The work that counts and readings in this talk are about. */
   workId: z.string().optional(),
   /** What cards offered, by turn. `named` ones were numbered in words, so that "the first" can pick them. */

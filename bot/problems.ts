@@ -21,7 +21,7 @@ export type BotProblem =
   | { code: 'nothing_to_undo'; redo: boolean }
   | { code: 'no_plan_yet' }
   /** An amount out of its range; `unit` stands right behind the number. */
-  | { code: 'amount_outside'; label: string; given: number; min: number; max: number; unit: '' | ' g' | ' m' }
+  | { code: 'amount_outside'; label: string; given: number; min: number; max: number; unit: '' | ' g' | ' m' | '%' }
   /** A price finer than its currency. */
   | { code: 'price_too_fine'; said: string; digits: number }
   | { code: 'no_yarn_named' }

@@ -21,6 +21,8 @@ export const Request = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('show_gauge'), on: Bench.default({}) }),
   z.object({ kind: z.literal('show_pieces'), on: Bench.default({}) }),
   z.object({ kind: z.literal('what_helps') }),
+  /** What the plan in hand comes to in looser or tighter knitting, by a share in per cent where one was named. */
+  z.object({ kind: z.literal('looser'), way: z.enum(['looser', 'tighter']), percent: z.number().optional() }),
   /** Why the plan has its rows; `rows`: counts named, of which others than its own are set beside it. */
   z.object({ kind: z.literal('why'), rows: z.array(z.number()).max(2).default([]) }),
   /** The value that replaces one of the last record: its length, its rows. */

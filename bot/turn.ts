@@ -129,7 +129,7 @@ async function answeredIn(
     const resumed = resumedBy(request, answered, talk);
     talk =
       asked.has(meaning) && isNewPlan(meaning, request, reply)
-        ? withNewPlan(talk, answered.talk)
+        ? { ...withNewPlan(talk, answered.talk), leadsIn: undefined }
         : withEdit(talk, answered.talk, changed, maker.units);
     // Another full request takes the place of the one that waited.
     if (resumed !== undefined && !queue.some(isOfPiece)) queue.push(resumed);
@@ -149,7 +149,7 @@ async function answeredIn(
   }
   await bound.conversations.keep(turn.place, maker.id, talk, turn.at + rememberedMs(turn.place));
 
-  const printing: Printing = { units: unitsMeant(replies.at(-1), textOf(turn)) ?? maker.units ?? 'in' };
+  const printing: Printing = { units: talk.leadsIn ?? unitsMeant(replies.at(-1), textOf(turn)) ?? maker.units ?? 'in' };
   const made = card(replies, printing, {
     name: maker.name,
     mended: trace.mended,
@@ -174,7 +174,7 @@ const isEdit = (meaning: Meaning, request: Request): boolean =>
 
 /** True for a plan asked for in full: it takes the place of the one in hand. */
 const isNewPlan = (meaning: Meaning, request: Request, reply: Reply): boolean =>
-  (reply.kind === 'plan' || reply.kind === 'sizes') && !isEdit(meaning, request);
+  request.kind === 'plan' && (reply.kind === 'plan' || reply.kind === 'sizes') && !isEdit(meaning, request);
 
 /** The talk without a question that has lapsed. */
 const alive = (talk: Conversation, now: number): Conversation =>

@@ -3,6 +3,7 @@ import { correctDesk } from './correct.js';
 import type { At, Desk, DeskAnswer } from './desk.js';
 import { finishDesk } from './finish.js';
 import { giveUpDesk } from './give-up.js';
+import { looserDesk } from './looser.js';
 import { lostCountDesk } from './lost-count.js';
 import { planDesk } from './plan.js';
 import { readingDesk } from './reading.js';
@@ -35,6 +36,7 @@ const desks: { [K in RequestKind]: Desk<K> } = {
   show_pieces: showPiecesDesk,
   what_helps: whatHelpsDesk,
   why: whyDesk,
+  looser: looserDesk,
   correct: correctDesk,
   take_back: takeBackDesk,
   start: startDesk,

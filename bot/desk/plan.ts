@@ -1,6 +1,6 @@
-import { ENGINE, evidence, gauge, type Measurement, type Plan, pieceById, say } from '../../core/index.js';
+import { ENGINE, evidence, gauge, type Measurement, type Plan, pieceById, say, type Words } from '../../core/index.js';
 import type { Conversation } from '../conversation.js';
-import type { Offered } from '../reply.js';
+import type { Offered, ReplyOf } from '../reply.js';
 import type { PlanAsk } from '../request.js';
 import { valuesOf } from '../sizes.js';
 import type { Profile } from '../store/ports.js';
@@ -67,6 +67,34 @@ async function planned(
   await at.store.profiles.used(profile.id, at.now);
   const { subject } = at.talk;
   const talk: Conversation = { ...at.talk, subject: ask, planId, rowsMake: made.landing.dimension, pending: undefined };
+  const changed = follows ? changesBetween(subject, ask) : [];
+  return { reply: planReply({ ask, made, planId, profile, measurements, there, follows, changed }), talk };
+}
+
+/** The plan in hand as it was said, with what is known now and what changed beside it; undefined where there is none. Stores nothing. */
+export async function saidAgain(changed: readonly Words[], at: At): Promise<ReplyOf<'plan'> | undefined> {
+  const { pending, planId, subject } = at.talk;
+  const piece = pieceById(subject?.piece ?? '');
+  if (subject === undefined || pending !== undefined || planId === undefined || piece === undefined) return undefined;
+  if (subject.sizes !== undefined) return undefined;
+  const { outcome, profile, measurements, ask } = await tried(subject, piece, at);
+  if (!outcome.ok || profile === undefined) return undefined;
+  const there = await nearer(ask, outcome.value, at);
+  return planReply({ ask, made: outcome.value, planId, profile, measurements, there, follows: true, changed });
+}
+
+type Said = {
+  ask: PlanAsk;
+  made: Plan;
+  planId: string;
+  profile: Profile;
+  measurements: readonly Measurement[];
+  there: Elsewhere | undefined;
+  follows: boolean;
+  changed: readonly Words[];
+};
+
+function planReply({ ask, made, planId, profile, measurements, there, follows, changed }: Said): ReplyOf<'plan'> {
   const offers: Offered[] = [
     { button: 'Start Knitting', say: 'start', request: { kind: 'start', planId }, primary: true },
     {
@@ -79,16 +107,15 @@ async function planned(
     ...(follows ? [UNDO] : []),
     MY_GAUGE,
   ];
-  const reply = {
-    kind: 'plan' as const,
+  return {
+    kind: 'plan',
     plan: made,
     planId,
     ask,
     gauge: { ...profile, gauge: gauge(evidence(measurements)) },
-    changed: follows ? changesBetween(subject, ask) : [],
+    changed,
     elsewhere: there && say`On ${there.name} it would fit: ${there.made}.`,
     assumed: readAs(Object.values(inUse(ask))),
     offers,
   };
-  return { reply, talk };
 }

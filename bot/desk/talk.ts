@@ -1,6 +1,7 @@
 import { pieces, say } from '../../core/index.js';
 import { withChange } from '../conversation.js';
 import { type Desk, refusal } from './desk.js';
+import { saidAgain } from './plan.js';
 
 /** Requests about the talk itself rather than about knitting. */
 export const helpDesk: Desk<'help'> = async (_request, at) => {
@@ -22,25 +23,20 @@ export const thanksDesk: Desk<'thanks'> = async (_request, at) => ({
   talk: at.talk,
 });
 
+/** The maker's units; a plan in hand is said again in them. */
 export const setUnitsDesk: Desk<'set_units'> = async ({ units }, at) => {
   await at.store.makers.setUnits(at.maker.id, units);
-  const name = units === 'cm' ? 'centimetres' : 'inches';
-  const change = {
-    kind: 'units' as const,
-    id: units,
-    said: `bare numbers in ${name}`,
-    before: at.maker.units,
+  const said = `bare numbers in ${units === 'cm' ? 'centimetres' : 'inches'}`;
+  const change = { kind: 'units' as const, id: units, said, before: at.maker.units };
+  const lead = say`From now on I read ${said}`;
+  const reply = (await saidAgain([say`${said} from now on`], at)) ?? {
+    kind: 'answer' as const,
+    lead,
+    lines: [],
+    examples: ['undo'],
+    offers: [],
   };
-  return {
-    reply: {
-      kind: 'answer',
-      lead: say`From now on I read bare numbers in ${name}`,
-      lines: [],
-      examples: ['undo'],
-      offers: [],
-    },
-    talk: withChange(at.talk, change),
-  };
+  return { reply, talk: withChange({ ...at.talk, leadsIn: units }, change) };
 };
 
 export const unreadDesk: Desk<'unread'> = async ({ why, words }, at) => refusal(at, { code: 'unread', why, words });

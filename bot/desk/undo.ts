@@ -26,7 +26,8 @@ export const undoDesk: Desk<'undo'> = async ({ redo }, at) => {
   const edit = change.kind === 'plan' ? { turned: { other: inHand(at.talk) }, plan: inHand(change.other) } : undefined;
   const turned = { ...change, ...edit?.turned, undone: !redo };
   const workId = workAfter(change, redo, at.talk.workId);
-  const talk: Conversation = { ...at.talk, ...edit?.plan, workId, changes: changes.with(index, turned) };
+  const leadsIn = change.kind === 'units' ? undefined : at.talk.leadsIn;
+  const talk: Conversation = { ...at.talk, ...edit?.plan, leadsIn, workId, changes: changes.with(index, turned) };
   const lead = redo ? say`Back: ${change.said}` : say`Taken back: ${change.said}`;
   const lines = await standing(change, touched, { ...at, talk });
   const offers = redo

@@ -9,6 +9,8 @@ export const COUNT_NOUNS: Record<string, 'rows' | 'stitches' | 'needles'> = {
   r: 'rows',
   rpi: 'rows',
   rnds: 'rows',
+  rds: 'rows',
+  rd: 'rows',
   rnd: 'rows',
   rounds: 'rows',
   courses: 'rows',

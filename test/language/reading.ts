@@ -49,6 +49,8 @@ function line(meaning: Meaning): string {
       return `pick ${meaning.index}`;
     case 'set_units':
       return `set_units ${meaning.units}`;
+    case 'looser':
+      return joined([meaning.way, meaning.percent === undefined ? '' : `${meaning.percent}%`]);
     case 'why':
       return joined(['why', ...meaning.rows.map(String)]);
     case 'steps':

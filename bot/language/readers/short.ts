@@ -1,4 +1,5 @@
 import type { Request } from '../../request.js';
+import { looserAsked } from './looser.js';
 import { whyAsked } from './whys.js';
 
 const BENCH = '(?: (?:on|for|in|with|behind) (?:the |my )?(?:[\\p{L} ]*(?: yarn)?|\\d+(?: needles?| machine)?))?';
@@ -81,5 +82,5 @@ export function shortRequest(text: string): Request | undefined {
     .trim()
     .replace(/(?<=\S)\s*\?+$/, '')
     .replace(/^(?:(?:oops|sorry|oh|ok|okay|please|actually|wait|hey|well|and|but|then|so|um) )+/, '');
-  return FORMS.find(([form]) => form.test(bare))?.[1] ?? whyAsked(bare);
+  return FORMS.find(([form]) => form.test(bare))?.[1] ?? whyAsked(bare) ?? looserAsked(bare);
 }
