@@ -87,7 +87,16 @@ export type { Reading } from './work/reading.js';
 export { type Doubt, doubtOf, type Standing } from './work/standing.js';
 export { type Buying, type PurchaseLine, purchases, type YarnPurchase, type YarnPurchases } from './yarn/buying.js';
 export { type Ball, ballTex, countOf, texOf, type YarnCountSystem } from './yarn/count.js';
-export { chanceEnough, ENOUGH, leastBalls, type Needed, together, withReserve } from './yarn/enough.js';
+export {
+  type Balls,
+  chanceEnough,
+  ENOUGH,
+  leastBalls,
+  type Needed,
+  sureEnough,
+  together,
+  withReserve,
+} from './yarn/enough.js';
 export { type Feel, feel, feelSaid, type Knitted, massPerM2 } from './yarn/fabric.js';
 export {
   type Lasting,
@@ -99,7 +108,14 @@ export {
   yarnToComeM,
 } from './yarn/left.js';
 export { tightness } from './yarn/loop.js';
-export { type LoopEstimate, type LoopSample, WEIGH_AT_LEAST_G, type YarnKnown } from './yarn/loop-estimate.js';
+export {
+  type LoopEstimate,
+  type LoopSample,
+  loopEstimate,
+  WEIGH_AT_LEAST_G,
+  weighedCv,
+  type YarnKnown,
+} from './yarn/loop-estimate.js';
 export { weighedPiece, type YarnNeed, type YarnParts } from './yarn/need.js';
 export type { YarnOutcome, YarnProblem } from './yarn/problems.js';
 export type { PutUp } from './yarn/put-up.js';

@@ -56,12 +56,17 @@ export const heldM = (balls: readonly Balls[]): number => sum(balls, (one) => on
 const spread = ({ cv }: Needed, uneven: number): number => Math.sqrt(cv ** 2 + LOT_CV ** 2 + BALL_CV ** 2 * uneven);
 
 /**
- * The fewest balls alike that are enough this often.
- * @param ballM what one holds, above 0; @param sure at least a half, under 1
+ * The fewest balls alike that are enough this often, with those that are there already.
+ * @param ballM what one holds, above 0; @param sure at least a half, under 1; @param have not enough alone
  */
-export function leastBalls(need: Needed, ballM: number, sure = ENOUGH): { balls: number; chance: number } {
-  const chanceOf = (balls: number): number => chanceEnough(need, [{ balls, lengthM: ballM }]);
-  let balls = Math.max(1, Math.ceil(toHoldM(need, sure, 0) / ballM));
+export function leastBalls(
+  need: Needed,
+  ballM: number,
+  sure = ENOUGH,
+  have: readonly Balls[] = [],
+): { balls: number; chance: number } {
+  const chanceOf = (balls: number): number => chanceEnough(need, [...have, { balls, lengthM: ballM }]);
+  let balls = Math.max(1, Math.ceil((toHoldM(need, sure, 0) - heldM(have)) / ballM));
   while (chanceOf(balls) < sure) balls += 1;
   return { balls, chance: chanceOf(balls) };
 }

@@ -116,6 +116,23 @@ describe('what cannot be bought', () => {
   });
 });
 
+describe('what joins balls that are there', () => {
+  test('is three fewer where three are had, and the last one bought is needed', () => {
+    const have = [{ balls: 3, lengthM: 105 }];
+    const { cheapest } = bought({ need: twelve, putUps: [grey()], have });
+    expect(cheapest).toMatchObject({ balls: 14, chance: leastBalls(twelve, 105).chance });
+    expect(leastBalls(twelve, 105, 0.95, have)).toEqual({ balls: 14, chance: cheapest.chance });
+    expect(chanceEnough(twelve, [...have, { balls: 13, lengthM: 105 }])).toBeLessThan(0.95);
+  });
+
+  test('is one ball where little is wanting, and refused with what is short where too few are for sale', () => {
+    const have = [{ balls: 16, lengthM: 105 }];
+    expect(bought({ need: twelve, putUps: [grey()], have }).cheapest.balls).toBe(1);
+    const few = purchases({ need: twelve, putUps: [grey({ stock: 3 })], have: [{ balls: 3, lengthM: 105 }] });
+    expect(yarnProblems(few)).toMatchObject([{ code: 'not_enough_for_sale', mostM: 315 }]);
+  });
+});
+
 /** The least cost of any balls and cones that are enough, by trying all of them: ten balls as a pack. */
 function cheapestByTrying(need: typeof twelve, [one = 0, ten = 0]: readonly number[], sure: number): number {
   let least = Number.POSITIVE_INFINITY;
