@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { Effect } from './effect.js';
-import { isOfPiece, PlanAsk, Request } from './request.js';
+import { BuyAsk, isOfPiece, PlanAsk, Request } from './request.js';
 
 /** How many changes, and how many cards with buttons, a talk remembers. */
 export const REMEMBERED = 20;
@@ -52,6 +52,8 @@ export const Conversation = z.object({
   leadsIn: z.enum(['cm', 'in']).optional(),
   /** The work that counts and readings in this talk are about. */
   workId: z.string().optional(),
+  /** What was last asked to be bought, and for which plan. */
+  buying: z.object({ planId: z.string().optional(), ask: BuyAsk }).optional(),
   /** What cards offered, by turn. `named` ones were numbered in words, so that "the first" can pick them. */
   offered: z
     .array(

@@ -1,5 +1,9 @@
-import type { Problem, Words } from '../core/index.js';
+import type { Problem, Words, YarnProblem } from '../core/index.js';
 import type { Request } from './request.js';
+
+type OfStripes = 'no_stripes' | 'too_many_colours' | 'stripe_not_whole' | 'stripe_too_tall';
+/** What cannot be about yarn, but for its stripes. */
+export type OfYarn = Exclude<YarnProblem, { code: OfStripes }>;
 
 /** What the bot itself cannot do, beside core's problems. */
 export type BotProblem =
@@ -25,6 +29,7 @@ export type BotProblem =
   /** A price finer than its currency. */
   | { code: 'price_too_fine'; said: string; digits: number }
   | { code: 'no_yarn_named' }
+  | { code: 'of_yarn'; problem: OfYarn }
   | { code: 'not_on_shelf'; name: string; dyeLot: string; lots: readonly string[] }
   /** Less than was to go, or than work was promised. */
   | { code: 'shelf_too_low'; lot: string; holds: Words; aside: Words | undefined };

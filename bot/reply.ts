@@ -1,5 +1,6 @@
 import type {
   Gauge,
+  LoopEstimate,
   MachineBench,
   OnMachine,
   Outcome,
@@ -9,10 +10,12 @@ import type {
   Remedy,
   Verdict,
   Words,
+  YarnNeed,
 } from '../core/index.js';
 import type { AnyProblem } from './problems.js';
+import type { BuyReply } from './replies/buy.js';
 import type { Counter, PlanAsk, Request, Size, Value } from './request.js';
-import type { Lot, Machine, Profile, PutUp, StoredMeasurement, Yarn } from './store/ports.js';
+import type { Ball, Lot, Machine, Profile, PutUp, StoredMeasurement, Yarn } from './store/ports.js';
 
 /** The gauge behind an answer, by the maker's own names. */
 export type GaugeUsed = { machine: Machine; yarn: Yarn; tension: string; gauge: Gauge };
@@ -31,6 +34,9 @@ export type WorkShown = {
   measureAt: number | undefined;
 };
 
+/** The yarn of one piece before something was learned of it, and after. */
+export type YarnChange = { was: YarnNeed | undefined; now: YarnNeed | undefined };
+
 /** One of several sizes by its name, and what came of it. */
 export type SizePlanned = { name: string; size: Size; outcome: Outcome<Plan> };
 
@@ -44,6 +50,8 @@ export type Reply = { offers: readonly Offered[] } & (
       planId: string;
       ask: PlanAsk;
       gauge: GaugeUsed;
+      /** What a ball of its yarn holds, where that was told. */
+      ball?: Ball | undefined;
       /** What a follow-up changed, in words; empty for a new plan. */
       changed: readonly Words[];
       /** Another machine of the maker that makes what the needles here miss. */
@@ -71,7 +79,9 @@ export type Reply = { offers: readonly Offered[] } & (
       gauge: GaugeUsed;
       assumed: readonly Words[];
       /** How the last plan fares with it: rows and chance before and after. */
-      buys?: { label: string; rows: number; was: number | undefined; now: number } | undefined;
+      buys?: { label: string; rows: number; was: number | undefined; now: number; yarn: YarnChange } | undefined;
+      /** The yarn in a stitch, where this told of it. */
+      loop?: LoopEstimate | undefined;
     }
   | { kind: 'gauges'; gauges: readonly GaugeUsed[] }
   | { kind: 'pieces'; gauge: GaugeUsed; measurements: readonly StoredMeasurement[] }
@@ -119,6 +129,8 @@ export type Reply = { offers: readonly Offered[] } & (
       stateAssumed: boolean;
       size: { said: string; mm: number; adjective: string; landing: Plan['landing'] } | undefined;
       massG: number | undefined;
+      /** What such a piece needs, by what was known before it and now. */
+      yarn: YarnChange;
       /** Whether its readings on the way and its finished size make a pair of states. */
       paired: boolean;
       was: { rows: number; chance: number } | undefined;
@@ -148,6 +160,7 @@ export type Reply = { offers: readonly Offered[] } & (
       notes: readonly Words[];
       assumed: readonly Words[];
     }
+  | BuyReply
   | { kind: 'steps'; plan: Plan; form: 'long' | 'short'; rowsBefore: number | undefined }
   | {
       kind: 'question';

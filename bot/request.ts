@@ -1,10 +1,12 @@
 import { z } from 'zod';
+import { BuyAsk } from './asks/buy.js';
 import { GaugeAsk, State } from './asks/gauge.js';
 import { Bench, type Edit, PlanAsk } from './asks/plan.js';
 import { BallAsk, PriceAsk, StockAsk } from './asks/stock.js';
 import { Value } from './asks/value.js';
 import { Counter, which } from './asks/work.js';
 
+export * from './asks/buy.js';
 export * from './asks/gauge.js';
 export * from './asks/plan.js';
 export * from './asks/stock.js';
@@ -85,6 +87,8 @@ export const Request = z.discriminatedUnion('kind', [
     prices: z.array(PriceAsk).default([]),
     said: z.string(),
   }),
+  /** What to buy for the plan in hand. */
+  z.object({ kind: z.literal('buy'), buy: BuyAsk }),
   /** Several currencies where the words fit them all. */
   z.object({ kind: z.literal('set_currency'), currencies: z.array(z.string()).min(1), said: z.string() }),
   z.object({ kind: z.literal('set_units'), units: z.enum(['cm', 'in']) }),

@@ -1,7 +1,7 @@
 import type { Reply } from './reply.js';
 import type { Address } from './store/ports.js';
 
-const OWN = ['gauge', 'gauges', 'pieces', 'shelf', 'stocked', 'sold'];
+const OWN = ['gauge', 'gauges', 'pieces', 'shelf', 'stocked', 'sold', 'buy'];
 const SHELF_PROBLEMS = ['not_on_shelf', 'shelf_too_low'];
 
 /** What tells of a maker's gauge or shelf, which are theirs alone until they share them. */

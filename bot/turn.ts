@@ -6,6 +6,7 @@ import { type Conversation, openMs, REMEMBERED, rememberedMs } from './conversat
 import { editMade, withEdit, withNewPlan } from './desk/changes.js';
 import type { At, DeskAnswer } from './desk/desk.js';
 import { answer } from './desk/index.js';
+import { isOfMoney } from './desk/prices.js';
 import type { Context, DueDate, Trace } from './language/context.js';
 import { hasDueCue } from './language/due-cue.js';
 import { read } from './language/read.js';
@@ -125,7 +126,7 @@ async function answeredIn(
     exchanges.push({ request, reply: reply.kind === 'question' ? { ...reply, changed } : reply });
     if (answered.reply.kind === 'problem') break;
     maker = await withUnitsTyped(bound, maker, turn, request);
-    if (isOfMoney(request)) maker = await bound.makers.held(turn.user.slackUserId, turn.user.name, turn.at);
+    if (maySetCurrency(request)) maker = await bound.makers.held(turn.user.slackUserId, turn.user.name, turn.at);
     const resumed = resumedBy(request, answered, talk);
     talk =
       asked.has(meaning) && isNewPlan(meaning, request, reply)
@@ -165,7 +166,7 @@ async function answeredIn(
 }
 
 /** True for what may name a currency, the first of which becomes the maker's. */
-const isOfMoney = ({ kind }: Request): boolean => ['stock', 'sold_as', 'set_currency'].includes(kind);
+const maySetCurrency = (request: Request): boolean => isOfMoney(request) || request.kind === 'set_currency';
 
 /** True for a follow-up to the plan in hand, and for a way out of one that was refused. */
 const isEdit = (meaning: Meaning, request: Request): boolean =>

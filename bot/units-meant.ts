@@ -11,8 +11,13 @@ export function unitsIn(text: string): Units | undefined {
   return typed === null ? undefined : (typed.groups?.cm ?? typed.groups?.cmWord) ? 'cm' : 'in';
 }
 
+/** Yarn asked for in one system, whatever its sizes were typed in. */
+const IN_YARDS = /\bin (?:(?<yards>yards|yds)|metres|meters)\b/i;
+
 /** The system an answer leads with when the request brings one: that of the sizes asked for, else of the message. */
 export function unitsMeant(reply: Reply | undefined, text: string): Units | undefined {
+  const asked = IN_YARDS.exec(text);
+  if (asked !== null) return asked.groups?.yards === undefined ? 'cm' : 'in';
   switch (reply?.kind) {
     case 'plan':
       return unitsTyped(reply.ask.values, reply.plan.landing.dimension);

@@ -1,6 +1,6 @@
 import { pieceById } from '../core/index.js';
 import { type Conversation, subjectOf } from './conversation.js';
-import { inCurrency } from './desk/prices.js';
+import { inCurrency, isOfMoney } from './desk/prices.js';
 import { amended } from './desk/slips.js';
 import { inUnits } from './language/lengths.js';
 import { sizeMeant } from './language/readers/lone.js';
@@ -14,6 +14,7 @@ import {
   type PlanAsk,
   type Request,
   type Value,
+  type WayAsk,
 } from './request.js';
 import { ofSize } from './sizes.js';
 import type { Units } from './store/ports.js';
@@ -47,11 +48,11 @@ export function whole(meaning: Meaning, talk: Conversation, units: Units | undef
   }
 }
 
-/** Sizes told after "done" are of the piece that was said to be done, with the rows it was said to have. */
+/** Sizes told after "done" are of the piece that was said to be done, with the rows and weight it was said to have. */
 function finishing(request: Request & { kind: 'finish' }, { pending }: Conversation): Request {
   if (pending?.request.kind !== 'finish') return request;
-  const { rows, workId } = pending.request;
-  return { ...request, rows: request.rows ?? rows, workId: request.workId ?? workId };
+  const { rows, mass, workId } = pending.request;
+  return { ...request, rows: request.rows ?? rows, mass: request.mass ?? mass, workId: request.workId ?? workId };
 }
 
 /** "No, 21.5" right after a plan is another size for it; after a measurement it puts that right. */
@@ -181,10 +182,21 @@ function withLot(
 ): Request | undefined {
   const request = pending?.request;
   if (request?.kind === 'sold_as') return { ...request, ball: { ...request.ball, ...ball } };
+  if (request?.kind === 'buy' && ball !== undefined) return ofBall(request, ball);
   if (request?.kind !== 'stock') return undefined;
   const { stock } = request;
   const known = { ...(ball && { ball: { ...stock.ball, ...ball } }), ...(dyeLot !== undefined && { dyeLot }) };
   return { kind: 'stock', stock: { ...stock, ...known } };
+}
+
+/** The ball that was asked about is that of the first way that lacks a part of it. */
+function ofBall({ buy }: Request & { kind: 'buy' }, ball: BallAsk): Request {
+  const ways: WayAsk[] = buy.ways.length === 0 ? [{ prices: [] }] : buy.ways;
+  const at = ways.findIndex(({ ball: told }) => told?.massG === undefined || told.lengthMm === undefined);
+  return {
+    kind: 'buy',
+    buy: { ...buy, ways: ways.map((way, i) => (i === at ? { ...way, ball: { ...way.ball, ...ball } } : way)) },
+  };
 }
 
 /** The prices that wait for it, in the currency that was asked for. */
@@ -195,7 +207,7 @@ function withCurrency(
   const request = pending?.holes[0] === 'currency' ? pending.request : undefined;
   const [code, ...others] = currencies;
   const isOne = code !== undefined && others.length === 0;
-  return isOne && (request?.kind === 'stock' || request?.kind === 'sold_as') ? inCurrency(request, code) : undefined;
+  return isOne && isOfMoney(request) ? inCurrency(request, code) : undefined;
 }
 
 /** A figure in place of the one that was asked about, the row or the length it was really: to be checked again. */

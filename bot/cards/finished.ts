@@ -11,6 +11,7 @@ import { machineName } from '../desk/names.js';
 import type { ReplyOf } from '../reply.js';
 import { type Card, plainCard } from './card.js';
 import { counted } from './names.js';
+import { learnedFact } from './yarn.js';
 
 /** How the piece came out against its window, and what it does for the next. */
 export function finishedCard(reply: ReplyOf<'finished'>, printing: Printing): Card {
@@ -25,15 +26,22 @@ export function finishedCard(reply: ReplyOf<'finished'>, printing: Printing): Ca
       ...shelf.map((words) => printed(words, printing)),
       ...(massG === undefined ? [] : [`${printedMass(massG)}, kept for the next yarn estimate.`]),
     ],
-    facts: [...nextFact(reply), ...assumed(reply)],
+    facts: [
+      ...nextFact(reply),
+      ...(massG === undefined ? [] : learnedFact(reply.yarn.now?.loop, label, reply.yarn, printing)),
+      ...assumed(reply),
+    ],
     offers: reply.offers,
     foot: [`${label} of ${counted(rows, 'row')} on ${machineName(machine)}.`],
     sayings: ['undo', 'my gauge', 'what would help'],
   });
 }
 
-function leadOf({ size, label }: ReplyOf<'finished'>, { units }: Printing): string {
-  if (size === undefined) return `Done: ${label.toLowerCase()}`;
+function leadOf({ size, label, massG }: ReplyOf<'finished'>, { units }: Printing): string {
+  if (size === undefined)
+    return massG === undefined
+      ? `Done: ${label.toLowerCase()}`
+      : `Weighed: ${label.toLowerCase()}, ${printedMass(massG)}`;
   const { mm, landing, adjective } = size;
   const came = `${printedLength(mm, units)} ${adjective}`;
   if (mm >= landing.loMm && mm <= landing.hiMm) return `Done, and inside: ${came}`;

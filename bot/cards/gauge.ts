@@ -3,12 +3,14 @@ import { benchName } from '../desk/names.js';
 import type { GaugeUsed, ReplyOf } from '../reply.js';
 import { type Card, plainCard } from './card.js';
 import { AN_EXAMPLE, capital, counted, joined, rates, surenessOf } from './names.js';
+import { learnedFact } from './yarn.js';
 
+const NO_CHANGE = { was: undefined, now: undefined };
 const PRIVATE = 'Only you can see your gauge until you share it.';
 
 /** What was recorded, what the gauge is now, and what that buys. */
 export function gaugeCard(reply: ReplyOf<'gauge'>, printing: Printing): Card {
-  const { recorded, notes, gauge, assumed, buys } = reply;
+  const { recorded, notes, gauge, assumed, buys, loop } = reply;
   const { insteadOf } = reply;
   return plainCard(`${insteadOf === undefined ? 'Recorded' : 'Corrected'}: ${printed(recorded, printing)}`, {
     body: [
@@ -27,6 +29,7 @@ export function gaugeCard(reply: ReplyOf<'gauge'>, printing: Printing): Card {
               text: `your ${buys.label} is ${counted(buys.rows, 'row')}, ${printedChance(buys.now)}${buys.was === undefined ? '' : `; it was ${printedChance(buys.was)}`}.`,
             },
           ]),
+      ...learnedFact(loop, buys?.label ?? '', buys?.yarn ?? NO_CHANGE, printing),
       ...(assumed.length === 0
         ? []
         : [{ label: 'Assumed', text: `${assumed.map((words) => printed(words, printing)).join('; ')}.` }]),

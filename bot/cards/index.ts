@@ -1,6 +1,7 @@
 import type { Printing } from '../../core/index.js';
 import { printed } from '../../core/index.js';
 import type { Reply, ReplyOf } from '../reply.js';
+import { buyCard } from './buy.js';
 import { type Card, plainCard } from './card.js';
 import { correctionCard } from './correction.js';
 import { finishedCard } from './finished.js';
@@ -47,6 +48,7 @@ const cards: Cards = {
   stocked: stockedCard,
   shelf: shelfCard,
   sold: soldCard,
+  buy: buyCard,
   steps: stepsCard,
   question: questionCard,
   problem: (reply, printing, { stored }) => problemCard(reply, printing, stored),

@@ -2,14 +2,12 @@ import {
   MM_PER,
   type Plan,
   type Printing,
-  percentOf,
   pieceById,
   printed,
   printedChance,
   printedLength,
   printedOthers,
   printedRange,
-  printedYarn,
   type Units,
   type Window,
 } from '../../core/index.js';
@@ -18,22 +16,23 @@ import type { ReplyOf } from '../reply.js';
 import type { Due, PlanAsk, Value } from '../request.js';
 import { type Card, plainCard } from './card.js';
 import { capital, changedLine, counted, gaugeName, joined } from './names.js';
-import { atHandLine, howMany, notionsFact, notionsLead, ofPairs } from './notions.js';
+import { atHandLine, notionsFact, notionsLead } from './notions.js';
 import { formAsked, stepLines, timesLine } from './steps.js';
+import { yarnFact, yarnFacts, yarnLead } from './yarn.js';
 
 /** From here on a chance needs no remedy beside it. */
 const LIKELY = 0.6;
 
 /** The rows first, then the size in both units, the chance, the yarn, what was assumed; steps behind a button. */
 export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
-  const { plan, changed, ask, elsewhere } = reply;
+  const { plan, changed, ask, elsewhere, ball } = reply;
   const measureFirst = plan.landing.chance < LIKELY && plan.checkpoint !== undefined;
   const on = plan.needles === undefined ? '' : ` on ${counted(plan.needles, 'needle')}`;
   const at = measureFirst ? `, and measure at row ${plan.checkpoint?.row}` : '';
   const alike = plan.parts === 1 ? '' : `, ${plan.parts} alike`;
   const knit = `Knit ${counted(plan.rows, 'row')}${on}${alike}${at}`;
   const first = askedFirst(ask);
-  const lead = first && LEADS[first](plan, printing);
+  const lead = first && LEADS[first](plan, printing, ball);
   const form = formAsked(ask);
   return plainCard(lead ?? knit, {
     kept: true,
@@ -50,7 +49,7 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
     facts: [
       { label: 'Chance', text: chanceText(plan, ask.values, printing) },
       ...better(plan),
-      ...yarnFact(plan, printing),
+      ...(first === 'yarn' ? yarnFacts(plan, printing, ball) : yarnFact(plan, printing)),
       ...(first === 'notions' ? [] : notionsFact(plan, printing)),
       { label: 'Assumed', text: assumedText(reply, printing) },
     ],
@@ -86,9 +85,6 @@ export function planInBrief(reply: ReplyOf<'plan'>, printing: Printing): string 
 /** What a maker asked for who did not ask for rows. */
 export const askedFirst = ({ focus }: PlanAsk): 'yarn' | 'notions' | undefined =>
   focus.includes('rows') ? undefined : focus.find((what) => what === 'yarn' || what === 'notions');
-
-const yarnLead = (plan: Plan, { units }: Printing): string | undefined =>
-  plan.yarn && `About ${printedYarn(plan.yarn.lengthM * plan.pieces, units)} of yarn for ${howMany(plan)}`;
 
 /** What leads in place of the rows. */
 const LEADS = { yarn: yarnLead, notions: notionsLead };
@@ -178,18 +174,6 @@ function better({ checkpoint, checkpointAtRest, landing }: Plan) {
   const usual =
     landing.chance < LIKELY ? ' Such a chance is usual with few measured pieces; each one you record raises it.' : '';
   return [{ label: 'Better', text: `${list.join('; ')}.${usual}` }];
-}
-
-function yarnFact(plan: Plan, { units }: Printing) {
-  const { yarn, pieces } = plan;
-  if (yarn === undefined) return [];
-  const pairs = ofPairs(plan);
-  const about = `about ${printedYarn(yarn.lengthM, units)}, and ${printedYarn(yarn.wasteM, units)} of waste yarn`;
-  const all =
-    pieces === 1
-      ? ''
-      : ` each${pairs === '' ? '' : ' pair'}; for ${pieces === 2 ? 'both' : `all ${pieces}`}${pairs} about ${printedYarn(yarn.lengthM * pieces, units)}`;
-  return [{ label: 'Yarn', text: `${about}${all}. Worked out from gauge alone, give or take ${percentOf(yarn.cv)}.` }];
 }
 
 /** When it must be ready; for an event, the day before it. */

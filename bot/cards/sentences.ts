@@ -18,6 +18,7 @@ import { AN_EXAMPLE, capital, dayInWords, joined } from './names.js';
 import { type Sentence, sentence } from './sentence.js';
 import { shelfSentence } from './shelf-sentences.js';
 import { unreadSentence } from './unread-sentences.js';
+import { yarnSentence } from './yarn-sentences.js';
 
 /** Words for every problem there is; a code without its sentence does not compile. */
 export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
@@ -191,6 +192,8 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
     case 'not_on_shelf':
     case 'shelf_too_low':
       return shelfSentence(problem, printing);
+    case 'of_yarn':
+      return yarnSentence(problem.problem, printing);
     case 'no_plan_yet':
       return sentence(
         'There is no plan here yet',

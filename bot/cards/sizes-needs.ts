@@ -1,19 +1,24 @@
-import { notionsFor, type Plan, type Printing, percentOf, printed, printedYarn } from '../../core/index.js';
+import { notionsFor, type Plan, type Printing, printed, printedYarn, type YarnNeed } from '../../core/index.js';
 import type { ReplyOf } from '../reply.js';
 import type { Card } from './card.js';
 import { LIMITS } from './limits.js';
 import { merged } from './merged.js';
 import { capital, joined } from './names.js';
 import { plansOf, told } from './sizes-table.js';
+import { sourceLine } from './yarn.js';
 
 type Reply = ReplyOf<'sizes'>;
 
 /** Yarn of all the pieces together, in metres; undefined while a stitch width is missing. */
-function yarnOfAll(plans: readonly Plan[]): { mainM: number; cv: number } | undefined {
+function yarnOfAll(plans: readonly Plan[]): { mainM: number; cv: number; source: YarnNeed['source'] } | undefined {
   const needs = plans.flatMap(({ yarn, pieces }) => (yarn === undefined ? [] : [{ ...yarn, pieces }]));
   const [first] = needs;
   if (first === undefined || needs.length < plans.length) return undefined;
-  return { mainM: needs.reduce((all, { pieces, lengthM }) => all + pieces * lengthM, 0), cv: first.cv };
+  return {
+    mainM: needs.reduce((all, { pieces, lengthM }) => all + pieces * lengthM, 0),
+    cv: first.cv,
+    source: first.source,
+  };
 }
 
 function allOf(plans: readonly Plan[]): string {
@@ -30,7 +35,7 @@ export function yarnFact(plans: readonly Plan[], { units }: Printing): Card['fac
   return [
     {
       label: 'Yarn',
-      text: `for ${allOf(plans)} about ${printedYarn(all.mainM, units)}${waste}. Worked out from gauge alone, give or take ${percentOf(all.cv)}.`,
+      text: `for ${allOf(plans)} about ${printedYarn(all.mainM, units)}${waste}. ${sourceLine(all)}`,
     },
   ];
 }

@@ -1,9 +1,10 @@
 import { say, type Words } from '../../core/index.js';
 import type { BotProblem } from '../problems.js';
-import type { BallAsk, Request } from '../request.js';
+import type { BallAsk } from '../request.js';
 import type { Ball } from '../store/ports.js';
 import { type At, type DeskAnswer, refusal } from './desk.js';
 import { sameName } from './names.js';
+import type { OfMoney } from './prices.js';
 import { asked } from './question.js';
 
 /** A ball of the finest yarn to a cone for a mill. From memory. */
@@ -29,7 +30,7 @@ const isIn = (value: number, { min, max }: { min: number; max: number }): boolea
 export async function ballMeant(
   told: BallAsk | undefined,
   name: string,
-  request: Request & { kind: 'stock' | 'sold_as' },
+  request: OfMoney,
   at: At,
 ): Promise<{ ball: Ball; assumed: Words[] } | { answer: DeskAnswer }> {
   const { massG, lengthMm } = told ?? {};
@@ -44,19 +45,14 @@ export async function ballMeant(
 }
 
 /** Balls of a yarn that were told of, on the shelf or as it is sold, those told last first. */
-async function ballsOf(name: string, at: At): Promise<Ball[]> {
+export async function ballsOf(name: string, at: At): Promise<Ball[]> {
   const lots = (await at.store.shelf.of(at.maker.id)).filter((lot) => lot.kind === 'yarn' && sameName(lot.name, name));
   const yarn = (await at.store.yarns.of(at.maker.id)).find((one) => sameName(one.name, name));
   const putUps = yarn === undefined ? [] : await at.store.putUps.of(yarn.id);
   return [...putUps.map(({ ball }) => ball).reverse(), ...lots.flatMap(({ ball }) => ball ?? [])];
 }
 
-function ballQuestion(
-  { massG, lengthMm }: BallAsk,
-  name: string,
-  request: Request & { kind: 'stock' | 'sold_as' },
-  at: At,
-): DeskAnswer {
+function ballQuestion({ massG, lengthMm }: BallAsk, name: string, request: OfMoney, at: At): DeskAnswer {
   const isInches = at.maker.units === 'in';
   const [example, asks] =
     massG !== undefined

@@ -2,6 +2,7 @@ import {
   evidence,
   finishedCount,
   type Measurement,
+  mass,
   type Plan,
   type PlannedSize,
   pieceById,
@@ -12,7 +13,7 @@ import { withStored } from '../conversation.js';
 import type { Effect } from '../effect.js';
 import { inUnits } from '../language/lengths.js';
 import type { Request, Value } from '../request.js';
-import type { StoredMeasurement } from '../store/ports.js';
+import type { StoredMeasurement, Work } from '../store/ports.js';
 import { dayOf } from './days.js';
 import { type At, type Desk, type DeskAnswer, refusal } from './desk.js';
 import { isUnusual, lengthProblems, MOST_ROWS, massProblems, spacingProblems } from './gauge-checks.js';
@@ -33,7 +34,9 @@ type Came = { size: PlannedSize; value: Value };
  * together they teach how the fabric changes off the machine.
  */
 export const finishDesk: Desk<'finish'> = async (wanted, at) => {
-  const meant = (await workMeant(wanted, at)) ?? (await unmeasured(at));
+  const inHand = (await workMeant(wanted, at)) ?? (await doneWith(await at.store.works.unmeasured(at.maker.id), at));
+  const isWeighing = inHand === undefined && wanted.mass !== undefined && wanted.sizes.length === 0;
+  const meant = isWeighing ? await doneWith(await at.store.works.doneLast(at.maker.id), at) : inHand;
   if (meant === undefined) return refusal(at, { code: 'no_work' });
   // A question is about this work, whatever is on the machines when it is answered.
   const request = { ...wanted, workId: meant.work.id };
@@ -53,7 +56,7 @@ export const finishDesk: Desk<'finish'> = async (wanted, at) => {
   if (problems.length > 0) return refusal(at, ...problems);
   const bare = came.find(({ value }) => value.is === 'bare');
   if (bare !== undefined) return unitsQuestion(request, bare.value.said ?? '', at);
-  if (came.length === 0 && request.unmeasured !== true) return sizeQuestion(request, plan, at);
+  if (came.length === 0 && request.unmeasured !== true && !isWeighing) return sizeQuestion(request, plan, at);
 
   const measured = measurementOf(meant, plan, came, rows, request, at);
   const impossible = measured === undefined ? [] : spacingProblems(measured);
@@ -61,14 +64,12 @@ export const finishDesk: Desk<'finish'> = async (wanted, at) => {
   if (measured !== undefined && request.confirmed !== true && isUnusual(await knownOf(meant, at), measured)) {
     return unusualQuestion({ ...request, confirmed: true }, measured.said, at);
   }
-  return finished(meant, plan, { rows, came, measured }, request, at);
+  return finished(meant, plan, { rows, came, measured, isWeighing }, request, at);
 };
 
-/** The piece that was done and to be measured later, when none is on a machine. */
-async function unmeasured(at: At): Promise<WorkMeant | undefined> {
-  const work = await at.store.works.unmeasured(at.maker.id);
-  return work && withPlan(work, await at.store.profiles.of(at.maker.id), at);
-}
+/** A piece that is off the machine: done and to be measured later, or weighed once it was measured. */
+const doneWith = async (work: Work | undefined, at: At): Promise<WorkMeant | undefined> =>
+  work && withPlan(work, await at.store.profiles.of(at.maker.id), at);
 
 const knownOf = async ({ profile }: WorkMeant, at: At) =>
   evidence(
@@ -153,17 +154,26 @@ const readingsOf = (
     at: readAt,
   }));
 
+/** `isWeighing`: it was measured before, and its readings are kept. */
+type Finished = {
+  rows: number;
+  came: readonly Came[];
+  measured: StoredMeasurement | undefined;
+  isWeighing: boolean;
+};
+
 async function finished(
   meant: WorkMeant,
   plan: Plan,
-  { rows, came, measured }: { rows: number; came: readonly Came[]; measured: StoredMeasurement | undefined },
+  { rows, came, measured, isWeighing }: Finished,
   request: FinishRequest,
   at: At,
 ): Promise<DeskAnswer> {
   const { work, ask, piece, profile } = meant;
   const form = plan.onMachine.target.form;
   const before = await tried(ask, piece, at);
-  const kept = measured === undefined ? [] : [...readingsOf(meant, form, rows, at), measured];
+  const readings = isWeighing ? [] : readingsOf(meant, form, rows, at);
+  const kept = measured === undefined ? [] : [...readings, measured];
   for (const one of kept) await at.store.measurements.add(one);
   if (work.endedAt === undefined) await at.store.works.end(work.id, at.now, 'done');
   const used = await usedUp(work.id, plan, measured?.massG, work.endedAt === undefined, at);
@@ -178,7 +188,7 @@ async function finished(
   ];
   const talk = withStored(
     { ...at.talk, workId: undefined, pending: undefined },
-    `finished ${piece.label.toLowerCase()}`,
+    `${isWeighing ? 'weighed' : 'finished'} ${piece.label.toLowerCase()}`,
     effects,
     { ...request, workId: work.id },
   );
@@ -196,6 +206,10 @@ async function finished(
           ? { said: solved.value.said ?? '', mm, adjective: solved.size.adjective, landing: plan.landing }
           : undefined,
       massG: measured?.massG,
+      yarn: {
+        was: before.outcome.ok ? before.outcome.value.yarn : undefined,
+        now: after.outcome.ok ? after.outcome.value.yarn : undefined,
+      },
       paired: measured !== undefined && meant.readings.some(({ state }) => state !== measured.state),
       stateAssumed: request.state === undefined && measured !== undefined,
       was: next(before.outcome),
@@ -210,9 +224,11 @@ async function finished(
 /** How it came out, lying flat at rest: what the next rows learn from. */
 function sizeQuestion(request: FinishRequest, plan: Plan, at: At): DeskAnswer {
   const size = plan.sizes.find(({ id }) => id === plan.landing.dimension);
+  const weight =
+    request.mass?.is === 'mass' ? say` The ${mass(request.mass.g)} of yarn it took is kept with it.` : say``;
   return asked(at, request, ['size'], {
     asks: say`What is its ${size?.label.toLowerCase() ?? 'size'}, lying flat at rest?`,
-    because: say`That is the piece your next rows learn from.`,
+    because: say`That is the piece your next rows learn from.${weight}`,
     examples: [at.maker.units === 'cm' ? '27.5 cm' : '10 7/8 in', 'later', 'never mind'],
     offers: [{ button: 'Measure Later', say: 'later', request: { ...request, unmeasured: true } }],
   });

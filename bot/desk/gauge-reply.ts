@@ -2,15 +2,21 @@ import {
   dimensionalChange,
   evidence,
   factorBetween,
+  type Gauge,
   gauge,
+  type LoopEstimate,
+  loopEstimate,
   type Measurement,
+  RESTED_TUBE,
   say,
+  spacingMm,
   type Words,
 } from '../../core/index.js';
 import type { Offered, ReplyOf } from '../reply.js';
 import type { Profile, StoredMeasurement } from '../store/ports.js';
 import { bought } from './bought.js';
 import type { At } from './desk.js';
+import { yarnTold } from './yarn-known.js';
 import { yarnNotes } from './yarn-notes.js';
 
 /** What a record came to: the gauge as it now stands, what stands out, and what it does for the plan in hand. */
@@ -34,8 +40,23 @@ export async function gaugeReply(
     gauge: { ...profile, gauge: made },
     assumed,
     buys: await bought(at, profile, before),
+    loop: await loopTold(at, profile, after, made),
     offers,
   };
+}
+
+/** The yarn in a stitch as it is known now, where the last record weighed or unravelled some. */
+async function loopTold(
+  at: At,
+  profile: Profile,
+  measurements: readonly StoredMeasurement[],
+  { row, stitch }: Gauge,
+): Promise<LoopEstimate | undefined> {
+  const last = measurements.at(-1);
+  if (row === undefined || (last?.massG ?? last?.unravelled) === undefined) return undefined;
+  const { known } = await yarnTold({ profile, measurements, inYarn: measurements, at });
+  const { state } = RESTED_TUBE;
+  return loopEstimate({ stitchMm: stitch && spacingMm(stitch), rowMm: spacingMm(row), state }, known);
 }
 
 /** The change off the machine, when a new pair of readings has just taught it. */

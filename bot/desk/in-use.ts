@@ -13,3 +13,7 @@ export function inUse({ piece: id, values }: Pick<PlanAsk, 'piece' | 'values'>):
     Object.entries(values).filter(([ask, value]) => value.assumed !== 'body' || isOfUse(piece, ask, typed)),
   );
 }
+
+/** Values as core takes them. A bare number is asked about before anything is planned. */
+export const given = (values: Record<string, Value>) =>
+  Object.fromEntries(Object.entries(values).flatMap(([id, value]) => (value.is === 'bare' ? [] : [[id, value]])));

@@ -1,4 +1,5 @@
 import type { Request, RequestKind } from '../request.js';
+import { buyDesk } from './buy.js';
 import { correctDesk } from './correct.js';
 import type { At, Desk, DeskAnswer } from './desk.js';
 import { finishDesk } from './finish.js';
@@ -52,6 +53,7 @@ const desks: { [K in RequestKind]: Desk<K> } = {
   stock: stockDesk,
   show_shelf: showShelfDesk,
   sold_as: soldAsDesk,
+  buy: buyDesk,
   set_currency: setCurrencyDesk,
   set_units: setUnitsDesk,
   undo: undoDesk,

@@ -13,9 +13,9 @@ import type { MakersBench, Offered } from '../reply.js';
 import type { Bench, PlanAsk } from '../request.js';
 import { yarnMeant } from './bench.js';
 import type { At } from './desk.js';
-import { inUse } from './in-use.js';
+import { given, inUse } from './in-use.js';
 import { machineName, sameName } from './names.js';
-import { basisOf, given } from './planning.js';
+import { basisOf } from './planning.js';
 
 /** The maker's machines, each with the gauge that stands for it in the yarn meant; none where that yarn has no gauge. */
 export async function machinesOf(on: Bench, at: At): Promise<MakersBench[]> {

@@ -1,4 +1,4 @@
-import { ENGINE, evidence, gauge, type Measurement, type Plan, pieceById, say, type Words } from '../../core/index.js';
+import { ENGINE, evidence, gauge, type Plan, pieceById, say, type Words } from '../../core/index.js';
 import type { Conversation } from '../conversation.js';
 import type { Offered, ReplyOf } from '../reply.js';
 import type { PlanAsk } from '../request.js';
@@ -11,7 +11,7 @@ import { inUse } from './in-use.js';
 import { type Elsewhere, elsewhere } from './machines.js';
 import { notPlanned } from './not-planned.js';
 import { MY_GAUGE, UNDO } from './offers.js';
-import { inUnitsOf, tried } from './planning.js';
+import { inUnitsOf, type Tried, tried } from './planning.js';
 import { pieceQuestion, unitsQuestion } from './question.js';
 import { sizesPlanned } from './sizes.js';
 import { readAs } from './typed.js';
@@ -28,10 +28,10 @@ export const planDesk: Desk<'plan'> = async ({ ask: wanted, follows = false }, a
   if (bare !== undefined) return unitsQuestion({ kind: 'plan', ask: typed, follows }, bare.said ?? '', at);
   if (typed.sizes !== undefined) return sizesPlanned(typed, typed.sizes, piece, follows, at);
 
-  const { outcome, profile, measurements, ask } = await tried(typed, piece, at);
-  if (!outcome.ok) return notPlanned({ kind: 'plan', ask, follows }, outcome.problems, at);
+  const { outcome, profile, ...on } = await tried(typed, piece, at);
+  if (!outcome.ok) return notPlanned({ kind: 'plan', ask: on.ask, follows }, outcome.problems, at);
   if (profile === undefined) throw new Error('a plan without a gauge');
-  return planned(ask, outcome.value, profile, measurements, follows, at);
+  return planned({ ...on, profile }, outcome.value, follows, at);
 };
 
 /** The machine that makes what the needles here miss, though tension could reach it. */
@@ -42,10 +42,8 @@ async function nearer(ask: PlanAsk, made: Plan, at: At): Promise<Elsewhere | und
 }
 
 async function planned(
-  ask: PlanAsk,
+  { ask, profile, measurements, ball }: Omit<Tried, 'outcome' | 'profile'> & { profile: Profile },
   made: Plan,
-  profile: Profile,
-  measurements: readonly Measurement[],
   follows: boolean,
   at: At,
 ): Promise<DeskAnswer> {
@@ -68,7 +66,7 @@ async function planned(
   const { subject } = at.talk;
   const talk: Conversation = { ...at.talk, subject: ask, planId, rowsMake: made.landing.dimension, pending: undefined };
   const changed = follows ? changesBetween(subject, ask) : [];
-  return { reply: planReply({ ask, made, planId, profile, measurements, there, follows, changed }), talk };
+  return { reply: planReply({ ask, made, planId, profile, measurements, ball, there, follows, changed }), talk };
 }
 
 /** The plan in hand as it was said, with what is known now and what changed beside it; undefined where there is none. Stores nothing. */
@@ -77,24 +75,22 @@ export async function saidAgain(changed: readonly Words[], at: At): Promise<Repl
   const piece = pieceById(subject?.piece ?? '');
   if (subject === undefined || pending !== undefined || planId === undefined || piece === undefined) return undefined;
   if (subject.sizes !== undefined) return undefined;
-  const { outcome, profile, measurements, ask } = await tried(subject, piece, at);
+  const { outcome, profile, ...on } = await tried(subject, piece, at);
   if (!outcome.ok || profile === undefined) return undefined;
-  const there = await nearer(ask, outcome.value, at);
-  return planReply({ ask, made: outcome.value, planId, profile, measurements, there, follows: true, changed });
+  const there = await nearer(on.ask, outcome.value, at);
+  return planReply({ ...on, made: outcome.value, planId, profile, there, follows: true, changed });
 }
 
-type Said = {
-  ask: PlanAsk;
+type Said = Omit<Tried, 'outcome' | 'profile'> & {
   made: Plan;
   planId: string;
   profile: Profile;
-  measurements: readonly Measurement[];
   there: Elsewhere | undefined;
   follows: boolean;
   changed: readonly Words[];
 };
 
-function planReply({ ask, made, planId, profile, measurements, there, follows, changed }: Said): ReplyOf<'plan'> {
+function planReply({ ask, made, planId, profile, measurements, ball, there, follows, changed }: Said): ReplyOf<'plan'> {
   const offers: Offered[] = [
     { button: 'Start Knitting', say: 'start', request: { kind: 'start', planId }, primary: true },
     {
@@ -113,6 +109,7 @@ function planReply({ ask, made, planId, profile, measurements, there, follows, c
     planId,
     ask,
     gauge: { ...profile, gauge: gauge(evidence(measurements)) },
+    ball,
     changed,
     elsewhere: there && say`On ${there.name} it would fit: ${there.made}.`,
     assumed: readAs(Object.values(inUse(ask))),

@@ -1,25 +1,20 @@
-import {
-  type InHand,
-  type Measurement,
-  type Outcome,
-  type Piece,
-  type Plan,
-  plan,
-  type Units,
-} from '../../core/index.js';
+import { type InHand, type Outcome, type Piece, type Plan, plan, type Units } from '../../core/index.js';
 import { inUnits } from '../language/lengths.js';
-import type { PlanAsk, Value } from '../request.js';
-import type { Profile } from '../store/ports.js';
+import type { PlanAsk } from '../request.js';
+import type { Ball, Profile, StoredMeasurement } from '../store/ports.js';
 import { benchMeant, isBorrowed } from './bench.js';
 import type { At } from './desk.js';
-import { inUse } from './in-use.js';
+import { given, inUse } from './in-use.js';
 import { machineName } from './names.js';
+import { yarnTold } from './yarn-known.js';
 
 /** A plan tried on the bench it means, and what it was tried with. `profile` is undefined for a maker without gauge. */
-type Tried = {
+export type Tried = {
   outcome: Outcome<Plan>;
   profile: Profile | undefined;
-  measurements: readonly Measurement[];
+  measurements: readonly StoredMeasurement[];
+  /** What a ball of its yarn holds, where that was told. */
+  ball: Ball | undefined;
   /** The ask with the machine and yarn it came to stand on, so that its steps and its changes stay there. */
   ask: PlanAsk;
 };
@@ -33,7 +28,7 @@ export async function tried(ask: PlanAsk, piece: Piece, at: At, work?: InHand, p
 }
 
 /** What plans on one machine in one yarn stand on. */
-type Basis = Awaited<ReturnType<typeof basisOf>>;
+export type Basis = Awaited<ReturnType<typeof basisOf>>;
 
 /** The machine and yarn meant, and what is measured on them or nearest to them. */
 export async function basisOf(on: PlanAsk['on'], at: At, profileId?: string) {
@@ -46,19 +41,20 @@ export async function basisOf(on: PlanAsk['on'], at: At, profileId?: string) {
   const needles = meant.machine.needles ?? profile?.machine.needles;
   const borrowedFrom = profile !== undefined && isBorrowed(profile, meant) ? machineName(profile.machine) : undefined;
   const inYarn = profile && (await at.store.measurements.inYarn(at.maker.id, profile.yarn.id));
-  return { meant, profile, measurements, needles, borrowedFrom, inYarn };
+  const yarn = profile && (await yarnTold({ profile, measurements, inYarn: inYarn ?? [], at }));
+  return { meant, profile, measurements, needles, borrowedFrom, inYarn, yarn: yarn?.known, ball: yarn?.ball };
 }
 
 /** The same on what is known already, for several sizes in one go. Pure. */
 export function triedOn(basis: Basis, ask: PlanAsk, piece: Piece, work?: InHand): Tried {
-  const { meant, profile, measurements, needles, borrowedFrom, inYarn } = basis;
+  const { meant, profile, measurements, needles, borrowedFrom, inYarn, yarn, ball } = basis;
   const values = given(inUse(ask));
-  const outcome = plan({ piece, values, needles, measurements, inYarn, borrowedFrom, pieces: ask.copies, work });
+  const outcome = plan({ piece, values, needles, measurements, inYarn, borrowedFrom, pieces: ask.copies, work, yarn });
   // An ask that waits for a gauge stays open to the machine that gauge will come from.
   const tension = ask.on.tension ?? profile?.tension;
   const own = { machine: meant.machine.name, needles, yarn: profile?.yarn.name, ...(tension && { tension }) };
   const on = profile === undefined ? ask.on : own;
-  return { outcome, profile, measurements, ask: { ...ask, on } };
+  return { outcome, profile, measurements, ball, ask: { ...ask, on } };
 }
 
 /**
@@ -66,7 +62,7 @@ export function triedOn(basis: Basis, ask: PlanAsk, piece: Piece, work?: InHand)
  * nearer by stand in place of the borrowed ones.
  */
 async function firstMeasured(profiles: readonly Profile[], at: At) {
-  const nearer: Measurement[] = [];
+  const nearer: StoredMeasurement[] = [];
   for (const profile of profiles) {
     const measurements = await at.store.measurements.of(profile.id);
     if (measurements.some(({ rows }) => rows !== undefined)) {
@@ -85,7 +81,3 @@ export function inUnitsOf(ask: PlanAsk, units: Units | undefined): PlanAsk {
   const sizes = ask.sizes?.map((size) => ({ ...size, values: read(size.values) }));
   return { ...ask, values: read(ask.values), ...(sizes && { sizes }) };
 }
-
-/** Values as core takes them. A bare number is asked about before anything is planned. */
-export const given = (values: Record<string, Value>) =>
-  Object.fromEntries(Object.entries(values).flatMap(([id, value]) => (value.is === 'bare' ? [] : [[id, value]])));

@@ -8,11 +8,16 @@ import { asked } from './question.js';
 
 const MOST = 1_000_000;
 
+/** Requests that tell prices. */
+export type OfMoney = Request & { kind: 'stock' | 'sold_as' | 'buy' };
+export const isOfMoney = (request: Request | undefined): request is OfMoney =>
+  request?.kind === 'stock' || request?.kind === 'sold_as' || request?.kind === 'buy';
+
 /** Prices in minor units, what a first currency makes of the maker's, and what to say of it; or the answer that they cannot be read. */
 type Priced = { prices: Price[]; effects: Effect[]; notes: Words[]; assumed: Words[] } | { answer: DeskAnswer };
 
 /** Prices as they were asked, in the currency typed with them, else the maker's own. Writes nothing. */
-export function priced(asks: readonly PriceAsk[], request: Request & { kind: 'stock' | 'sold_as' }, at: At): Priced {
+export function priced(asks: readonly PriceAsk[], request: OfMoney, at: At): Priced {
   const { currency: own } = at.maker;
   const prices: Price[] = [];
   for (const { amount, currencies, said } of asks) {
@@ -49,12 +54,7 @@ function currencyOf(named: readonly string[], own: string | undefined): string |
 
 const MOST_OFFERED = 4;
 
-function currencyQuestion(
-  request: Request & { kind: 'stock' | 'sold_as' },
-  currencies: readonly string[],
-  said: string,
-  at: At,
-): DeskAnswer {
+function currencyQuestion(request: OfMoney, currencies: readonly string[], said: string, at: At): DeskAnswer {
   return asked(at, request, ['currency'], {
     asks: say`Which currency is ${said} in?`,
     because: say`It could be ${currencies.join(', ')}. Nothing is stored yet.`,
@@ -66,13 +66,14 @@ function currencyQuestion(
 }
 
 /** The same request with its prices in one currency. */
-export function inCurrency(
-  request: Request & { kind: 'stock' | 'sold_as' },
-  code: string,
-): Request & { kind: 'stock' | 'sold_as' } {
+export function inCurrency(request: OfMoney, code: string): OfMoney {
   const currencies = [code];
-  if (request.kind === 'sold_as')
-    return { ...request, prices: request.prices.map((price) => inOne(price, currencies)) };
+  const all = (prices: readonly PriceAsk[]) => prices.map((price) => inOne(price, currencies));
+  if (request.kind === 'sold_as') return { ...request, prices: all(request.prices) };
+  if (request.kind === 'buy') {
+    const ways = request.buy.ways.map((way) => ({ ...way, prices: all(way.prices) }));
+    return { kind: 'buy', buy: { ...request.buy, ways } };
+  }
   const { price, ...stock } = request.stock;
   return { kind: 'stock', stock: { ...stock, ...(price && { price: inOne(price, currencies) }) } };
 }

@@ -34,7 +34,7 @@ export const recordGaugeDesk: Desk<'record_gauge'> = async (request, at) => {
     (p) => sameName(p.machine.name, machine.name) && sameName(p.yarn.name, yarn) && sameName(p.tension, tension),
   );
   const before = known === undefined ? [] : await at.store.measurements.of(known.id);
-  const last = ask.same ? before.at(-1) : undefined;
+  const last = ask.same ? (before.findLast(({ rows }) => rows !== undefined) ?? before.at(-1)) : undefined;
   const { since } = { ...known?.yarn, ...factsOf(ask.weight) };
   const day = ask.day === undefined ? dayOf(at) : dayNumber(ask.day.day);
   if (since !== undefined && day < since)

@@ -1,4 +1,4 @@
-import { mass, type Plan, say, type Words } from '../../core/index.js';
+import { mass, type Plan, say, type Words, type YarnNeed } from '../../core/index.js';
 import type { Effect } from '../effect.js';
 import type { Lot, LotMove, Profile } from '../store/ports.js';
 import type { At } from './desk.js';
@@ -29,7 +29,7 @@ export async function setAside(workId: string, plan: Plan, { yarn }: Profile, at
     if (lots.length === 0 || plan.yarn === undefined) return { effects: [], notes };
     const free = lots.filter((lot) => freeOf(lot) > 0);
     if (free.length === 0) return nothing(say`all ${yarn.name} on the shelf is promised to other work.`);
-    const source = bestOf(sourcesOf(free, lots, yarn.tex, plan.yarn.lengthM));
+    const source = bestOf(sourcesOf(free, lots, yarn.tex, plan.yarn));
     if (source === undefined) return nothing(say`tell me what a ball of ${yarn.name} weighs and holds.`);
     const { lot, need } = source;
     const aside = Math.min(need, freeOf(lot));
@@ -43,8 +43,17 @@ export async function setAside(workId: string, plan: Plan, { yarn }: Profile, at
   return nothing(say`others were quicker. Say "team shelf" for what is left.`);
 }
 
-/** Each lot with what it would give, where the mass of so much yarn is known: by its ball, one like it, or the yarn's count. */
-function sourcesOf(free: readonly Lot[], lots: readonly Lot[], tex: number | undefined, lengthM: number): Source[] {
+/**
+ * Each lot with what it would give, where the mass of so much yarn is known: as the plan tells it, else by its ball, one
+ * like it, or the yarn's count.
+ */
+function sourcesOf(
+  free: readonly Lot[],
+  lots: readonly Lot[],
+  tex: number | undefined,
+  { massG, lengthM }: YarnNeed,
+): Source[] {
+  if (massG !== undefined) return free.map((lot) => ({ lot, need: milligrams(massG) }));
   const like = lots.find(({ ball }) => ball !== undefined)?.ball;
   return free.flatMap((lot) => {
     const ball = lot.ball ?? like;

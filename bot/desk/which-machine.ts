@@ -5,10 +5,10 @@ import type { MakersBench } from '../reply.js';
 import { isOfPiece, type PlanAsk, type Size } from '../request.js';
 import { ofSize, valuesOf } from '../sizes.js';
 import { type At, type Desk, type DeskAnswer, refusal } from './desk.js';
-import { inUse } from './in-use.js';
+import { given, inUse } from './in-use.js';
 import { benchOf, machinesOf, plannedOn, rankedFor } from './machines.js';
 import { notPlanned } from './not-planned.js';
-import { given, inUnitsOf } from './planning.js';
+import { inUnitsOf } from './planning.js';
 import { pieceQuestion, unitsQuestion } from './question.js';
 import { readAs, sizeName } from './typed.js';
 

@@ -51,7 +51,8 @@ export function withoutPiece(
   const left = sheet.tokens.flatMap((_, i) => (isLeftOver(sheet, i) ? [i] : []));
   if (context.subjectPiece !== undefined) {
     const focus = focusOf(sheet);
-    const again = (intent || focus.includes('notions')) && focus.length > 0 && left.length === 0;
+    const isNeeded = focus.some((what) => what === 'notions' || what === 'yarn');
+    const again = (intent || isNeeded) && focus.length > 0 && left.length === 0;
     if (again) return [{ kind: 'change', edit: { values: {}, on: {}, focus } }];
   }
   const isOpen = context.subjectPiece === undefined || isOfAnotherPiece(sheet, context);

@@ -25,7 +25,7 @@ import { NO_YARN } from './readers/yarns.js';
 import { sections } from './sections.js';
 import { severalSizes } from './several.js';
 import { freeQuantities, isLeftOver, LEFT_OUT, type Sheet, sheetOf, whichOf, wordAt } from './sheet.js';
-import { shelfMeanings } from './shelf.js';
+import { buyingMeanings, shelfMeanings } from './shelf.js';
 import { COUNT_NOUNS, PLAN_WORDS } from './vocabulary.js';
 import { workMeanings } from './work.js';
 
@@ -49,7 +49,8 @@ export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefi
   const quantities = sheet.tokens.flatMap((t) => (t.is === 'quantity' ? [t.quantity] : []));
   const bare = bareUnit(quantities, context.units);
   const isOfMachines = asksMachine(sheet, context);
-  const work = [...shelfMeanings(sheet, context), ...workMeanings(sheet, context, bare)];
+  const buying = buyingMeanings(sheet, context);
+  const work = [...buying, ...shelfMeanings(sheet, context), ...workMeanings(sheet, context, bare)];
   const guess = work.some(({ kind }) => kind === 'reading' || kind === 'finish') ? guessIn(sheet) : undefined;
   if (guess !== undefined) return [{ kind: 'unread', why: 'guess', words: guess }];
   if (work.length > 0 && !hasMore(sheet, context)) return work;
@@ -72,10 +73,10 @@ const hasMore = (sheet: Sheet, { pieces }: Context): boolean =>
 
 /**
  * Records and the work come first, for the plans to use; what cannot be read comes before the plans, so that none is
- * made in vain; a plan is made before it is started.
+ * made in vain; a plan is made before its yarn is bought and it is started.
  */
 const turnOf = ({ kind }: Meaning): number =>
-  kind === 'unread' ? 1 : kind === 'plan' || kind === 'change' ? 2 : kind === 'start' ? 3 : 0;
+  kind === 'unread' ? 1 : kind === 'plan' || kind === 'change' ? 2 : kind === 'buy' ? 3 : kind === 'start' ? 4 : 0;
 
 /** A machine or yarn named for one of several plans is that of all. */
 function onOneBench(meanings: readonly Meaning[]): Meaning[] {

@@ -3,6 +3,7 @@ import type { Meaning, StockAsk } from '../request.js';
 import { bareAt, endsClause, sentenceAt, wordsWithin } from './clauses.js';
 import type { Context } from './context.js';
 import { nameAt } from './money.js';
+import { readBuying } from './readers/buying.js';
 import { readCurrency } from './readers/currency-settings.js';
 import { type Place, piecePlaces } from './readers/pieces.js';
 import { readSoldAs } from './readers/sold-as.js';
@@ -67,6 +68,16 @@ function stockTold(sheet: Sheet, span: Span, context: Context): Meaning[] {
     const stock = readStock(sheet, statement, context, joined);
     joined = stock?.way;
     return stock === undefined ? [] : [{ kind: 'stock', stock }];
+  });
+}
+
+/** What a message asks to be bought, sentence by sentence; the words are claimed. */
+export function buyingMeanings(sheet: Sheet, context: Context): Meaning[] {
+  if (context.holes[0] === 'ball') return [];
+  return sentences(sheet).flatMap((span): Meaning[] => {
+    const end = markAt(sheet, span.to - 1) === 'stop' ? span.to - 1 : span.to;
+    const buy = readBuying(sheet, { from: span.from, to: end }, context);
+    return buy === undefined ? [] : [{ kind: 'buy', buy }];
   });
 }
 

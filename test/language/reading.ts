@@ -140,6 +140,18 @@ function workLine(meaning: Meaning): string {
     case 'set_currency':
     case 'of_lot':
       return shelfLine(meaning);
+    case 'buy': {
+      const { copies, sure, reserve, yarn, dyeLot, ways } = meaning.buy;
+      return joined([
+        'buy',
+        copies !== undefined && `x${copies}`,
+        sure !== undefined && `sure=${round(sure)}`,
+        reserve !== undefined && `reserve=${round(reserve)}`,
+        yarn && `name=${yarn}`,
+        dyeLot !== undefined && `lot=${dyeLot}`,
+        ...ways.flatMap(({ ball, prices }) => [ballLine(ball), ...prices.map(priceLine)]),
+      ]);
+    }
     case 'take_back':
       return `take_back "${meaning.said}"`;
     case 'where':

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { meaningOf } from './reading.js';
 import { BENCHES_THEMES } from './requests/benches.js';
+import { BUYING_THEMES } from './requests/buying.js';
 import { CONTENTS_THEMES } from './requests/contents.js';
 import { CORRECTIONS_THEMES } from './requests/corrections.js';
 import { DATES_THEMES } from './requests/dates.js';
@@ -38,6 +39,7 @@ const THEMES = [
   ...GAUGE_MORE_THEMES,
   ...NOTIONS_THEMES,
   ...SHELF_THEMES,
+  ...BUYING_THEMES,
 ];
 
 describe.each(THEMES)('%s', (_theme, rows) => {

@@ -99,6 +99,7 @@ export function upkeepContract(name: string, store: () => Store, open: Open): vo
         await s.works.open(maker.id);
         await s.works.get('w1', maker.id);
         await s.works.unmeasured(maker.id);
+        await s.works.doneLast(maker.id);
         const seq = await s.works.count('w1', { kind: 'by', rows: 1, said: '+1', at: AT });
         await s.works.undoCount('w1', seq, AT);
         await s.works.redoCount('w1', seq);

@@ -27,6 +27,20 @@ export function worksContract(name: string, store: () => Store): void {
       });
     });
 
+    test('is done last by when it ended, given up work and other makers left out', async () => {
+      await store().within('T1', async (s) => {
+        const { maker } = await started(s);
+        await started(s, 'w2');
+        await started(s, 'w3');
+        expect(await s.works.doneLast(maker.id)).toBeUndefined();
+        await s.works.end('w2', AT + 9, 'done');
+        await s.works.end('w1', AT + 7, 'done');
+        await s.works.end('w3', AT + 11, 'given_up');
+        expect((await s.works.doneLast(maker.id))?.id).toBe('w2');
+        expect(await s.works.doneLast('another')).toBeUndefined();
+      });
+    });
+
     test('keeps every count with its own number; one taken back stands in the list and counts no more', async () => {
       await store().within('T1', async (s) => {
         const { maker } = await started(s);

@@ -118,11 +118,11 @@ function endOfName(sheet: Sheet, from: number): number {
   return end;
 }
 
-/** `notions for 12`, `what do I need for 12`: what is had at hand is asked for by how many. */
+/** `notions for 12`, `what do I need for 12`, `yarn for 20`: what is had at hand is asked for by how many. */
 const isForSoMany = (sheet: Sheet, index: number): boolean =>
   wordAt(sheet, index - 1) === 'for' &&
   !isLabelWord(wordAt(sheet, index + 1) ?? '') &&
-  focusOf(sheet).includes('notions');
+  focusOf(sheet).some((what) => what === 'notions' || what === 'yarn');
 
 /** `x3` behind words, not between two sizes. */
 function isTimes(sheet: Sheet, index: number, piece: Piece | undefined): boolean {

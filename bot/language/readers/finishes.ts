@@ -23,6 +23,7 @@ import { COUNT_NOUNS, ROW_WORDS } from '../vocabulary.js';
 import { NO_FIELD, sideOf } from './fields.js';
 import { readMass } from './masses.js';
 import { claimStates, stateWithin } from './states.js';
+import { readWeighings } from './weighings.js';
 
 type Finish = Request & { kind: 'finish' };
 
@@ -77,12 +78,18 @@ const JOINS = [
 /** A sentence that begins so asks. */
 const ASKING = ['is', 'are', 'am', 'how', 'when', 'what', 'will', 'can', 'should', 'do', 'did', 'if', 'was', 'not'];
 
-/** The work is off the machine: `done`, `128 done and grafted`, `came out 10 7/8 by 6 3/4`, `done, 61.5, weighs 86 g`. */
+/**
+ * The work is off the machine: `done`, `128 done and grafted`, `came out 10 7/8 by 6 3/4`, `done, 61.5, weighs 86 g`; and
+ * what its cone weighed before and after.
+ */
 export const readFinishes: RequestReader = (sheet, context, bare) => {
   const answer = sizeAnswer(sheet, context, bare);
   if (answer !== undefined) return [{ at: 0, meaning: answer }];
   const place = sheet.tokens.flatMap((_, i) => placeAt(sheet, i) ?? [])[0];
-  if (place === undefined) return [];
+  if (place === undefined) {
+    const mass = readWeighings(sheet, 0);
+    return mass === undefined ? [] : [{ at: 0, meaning: { kind: 'finish', sizes: [], mass } }];
+  }
   const { from, to } = place;
   const before = countBefore(sheet, from);
   claim(sheet, 'finished', ...indexesBetween(from, to));
@@ -132,7 +139,7 @@ function countBefore(sheet: Sheet, i: number): { at: number; rows: number } | un
 function withRest(sheet: Sheet, from: number, context: Context, bare: BareUnit): Finish {
   const piece = pieceById(context.inHand?.piece ?? '');
   const state = claimStates(sheet, from, sheet.tokens.length);
-  const mass = readMass(sheet, from, true);
+  const mass = readWeighings(sheet, from) ?? readMass(sheet, from, true);
   let rows: number | undefined;
   const sizes: Finish['sizes'] = [];
   for (const i of freeQuantities(sheet).filter((at) => at >= from)) {

@@ -19,12 +19,19 @@ const BRIEF = ['short', 'brief'];
 
 export function focusOf(sheet: Sheet): PlanAsk['focus'] {
   const words = sheet.tokens.flatMap((_, i) => {
-    const named = isFree(sheet, i) ? FOCUS[wordAt(sheet, i) ?? ''] : undefined;
+    const isWaste = wordAt(sheet, i - 1) === 'waste';
+    const named = isFree(sheet, i) && !isWaste ? FOCUS[wordAt(sheet, i) ?? ''] : undefined;
     if (named === 'steps' && BRIEF.includes(wordAt(sheet, i - 1) ?? '')) return 'checklist';
-    return named ?? (asksWhatElse(sheet, i) ? 'notions' : []);
+    return named ?? (asksWhatElse(sheet, i) ? 'notions' : asksYarn(sheet, i) ? 'yarn' : []);
   });
   return [...new Set(words)];
 }
+
+const YARN_UNITS = ['yards', 'yds', 'metres', 'meters'];
+
+/** `in yards`: the yarn, told so. */
+const asksYarn = (sheet: Sheet, index: number): boolean =>
+  isFree(sheet, index) && wordAt(sheet, index - 1) === 'in' && YARN_UNITS.includes(wordAt(sheet, index) ?? '');
 
 /** `What do I need`, `what else do we need to have`; but for `what do I need to knit`. */
 function asksWhatElse(sheet: Sheet, index: number): boolean {

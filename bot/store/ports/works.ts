@@ -34,6 +34,8 @@ export type Works = {
   get(id: string, makerId: string): Promise<Work | undefined>;
   /** The work done last of which nothing was measured. */
   unmeasured(makerId: string): Promise<Work | undefined>;
+  /** The work done last. */
+  doneLast(makerId: string): Promise<Work | undefined>;
   stopAt(id: string, rows: number): Promise<void>;
   end(id: string, at: number, outcome: Outcome): Promise<void>;
   reopen(id: string): Promise<void>;

@@ -6,6 +6,12 @@ import { tally } from './tally.js';
 export function works(db: Kysely<Tables>, workspaceId: string): Bound['works'] {
   const one = (id: string) => db.updateTable('work').where('workspace_id', '=', workspaceId).where('id', '=', id);
   const counts = tally(db, workspaceId);
+  const done = (makerId: string) =>
+    counted(db, workspaceId)
+      .where('work.maker_id', '=', makerId)
+      .where('work.outcome', '=', 'done')
+      .orderBy('work.ended_at_ms', 'desc')
+      .limit(1);
 
   return {
     async start({ id, makerId, planId, profileId, stopAt, at }) {
@@ -47,9 +53,7 @@ export function works(db: Kysely<Tables>, workspaceId: string): Bound['works'] {
     },
 
     async unmeasured(makerId) {
-      const row = await counted(db, workspaceId)
-        .where('work.maker_id', '=', makerId)
-        .where('work.outcome', '=', 'done')
+      const row = await done(makerId)
         .where(({ not, exists, selectFrom }) =>
           not(
             exists(
@@ -61,9 +65,12 @@ export function works(db: Kysely<Tables>, workspaceId: string): Bound['works'] {
             ),
           ),
         )
-        .orderBy('work.ended_at_ms', 'desc')
-        .limit(1)
         .executeTakeFirst();
+      return row && work(row);
+    },
+
+    async doneLast(makerId) {
+      const row = await done(makerId).executeTakeFirst();
       return row && work(row);
     },
 

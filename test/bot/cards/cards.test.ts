@@ -26,6 +26,7 @@ test('the talks show every kind of reply, and every problem but those that no ty
   expect([...new Set(replies.map(({ kind }) => kind))].sort()).toEqual(
     [
       'answer',
+      'buy',
       'gauge',
       'gauges',
       'help',
@@ -57,6 +58,7 @@ test('the talks show every kind of reply, and every problem but those that no ty
     'not_on_shelf',
     'not_whole',
     'nothing_to_undo',
+    'of_yarn',
     'price_too_fine',
     'ring_too_big',
     'shelf_too_low',

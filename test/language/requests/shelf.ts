@@ -150,7 +150,6 @@ const OTHERS: Rows = [
   ['38 g left', 'unread nothing "38 g"', ON_SHELF],
   ['38 g left, how many rows?', 'plan ? "38 g left , how many rows ?"', ON_SHELF],
   ['38 g of lot 12, how many rows?', 'plan ? "38 g of lot 12 , how many rows ?"', ON_SHELF],
-  ['how many balls at 6.50 for 50 g / 100 m?', 'record tex=500', ON_SHELF],
   ['I have 3 balls of grey, what can I make', 'plan ? "I have 3 balls of , what can I make"', GREY],
   ['used grey medium on the 46', 'record machine=46 needles=46 yarn=grey medium'],
   ['4 pounds', 'unread nothing "4 pounds"'],
