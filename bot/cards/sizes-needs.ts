@@ -1,24 +1,32 @@
-import { notionsFor, type Plan, type Printing, printed, printedYarn, type YarnNeed } from '../../core/index.js';
+import {
+  notionsFor,
+  type Plan,
+  type Printing,
+  printed,
+  printedMass,
+  printedYarn,
+  type YarnNeed,
+} from '../../core/index.js';
 import type { ReplyOf } from '../reply.js';
 import type { Card } from './card.js';
 import { LIMITS } from './limits.js';
 import { merged } from './merged.js';
 import { capital, joined } from './names.js';
 import { plansOf, told } from './sizes-table.js';
-import { sourceLine } from './yarn.js';
+import { inGrams, sourceLine } from './yarn.js';
 
 type Reply = ReplyOf<'sizes'>;
 
-/** Yarn of all the pieces together, in metres; undefined while a stitch width is missing. */
-function yarnOfAll(plans: readonly Plan[]): { mainM: number; cv: number; source: YarnNeed['source'] } | undefined {
+type YarnOfAll = { mainM: number; massG: number | undefined; cv: number; source: YarnNeed['source'] };
+
+/** Yarn of all the pieces together, in metres and, where that is known, in grams; undefined while a stitch width is missing. */
+function yarnOfAll(plans: readonly Plan[]): YarnOfAll | undefined {
   const needs = plans.flatMap(({ yarn, pieces }) => (yarn === undefined ? [] : [{ ...yarn, pieces }]));
   const [first] = needs;
   if (first === undefined || needs.length < plans.length) return undefined;
-  return {
-    mainM: needs.reduce((all, { pieces, lengthM }) => all + pieces * lengthM, 0),
-    cv: first.cv,
-    source: first.source,
-  };
+  const sum = (of: (need: YarnNeed) => number): number => needs.reduce((all, one) => all + one.pieces * of(one), 0);
+  const massG = first.massG === undefined ? undefined : sum(({ massG = 0 }) => massG);
+  return { mainM: sum(({ lengthM }) => lengthM), massG, cv: first.cv, source: first.source };
 }
 
 function allOf(plans: readonly Plan[]): string {
@@ -35,7 +43,7 @@ export function yarnFact(plans: readonly Plan[], { units }: Printing): Card['fac
   return [
     {
       label: 'Yarn',
-      text: `for ${allOf(plans)} about ${printedYarn(all.mainM, units)}${waste}. ${sourceLine(all)}`,
+      text: `for ${allOf(plans)} about ${printedYarn(all.mainM, units)}${all.massG === undefined ? '' : ` (${printedMass(all.massG)})`}${waste}. ${sourceLine(all)}`,
     },
   ];
 }
@@ -43,7 +51,8 @@ export function yarnFact(plans: readonly Plan[], { units }: Printing): Card['fac
 const yarnLead = (reply: Reply, { units }: Printing): string | undefined => {
   const plans = plansOf(reply);
   const all = yarnOfAll(plans);
-  return all && `About ${printedYarn(all.mainM, units)} of yarn for ${allOf(plans)}`;
+  const mass = all?.massG === undefined ? '' : `, ${inGrams(all.massG)}`;
+  return all && `About ${printedYarn(all.mainM, units)} of yarn for ${allOf(plans)}${mass}`;
 };
 
 /** Notions that every size takes, added up over all the pieces, and after them those that the sizes differ in. */

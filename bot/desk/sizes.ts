@@ -40,7 +40,7 @@ export async function sizesPlanned(
   };
   const [rowsMake] = tries.flatMap(({ outcome }) => (outcome.ok ? [outcome.value.landing.dimension] : []));
   const subject: PlanAsk = { ...ask, focus: [] };
-  return { reply, talk: { ...at.talk, subject, planId: undefined, rowsMake, pending: undefined } };
+  return { reply, talk: { ...at.talk, subject, planId: undefined, rowsMake, pending: undefined, buying: undefined } };
 }
 
 const bodiesOf = (sizes: readonly Size[]): Value[] =>
