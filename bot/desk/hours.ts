@@ -1,5 +1,5 @@
 import type { Calendar, Day } from '../../core/index.js';
-import type { DayHours, DaysOff, Hours } from '../store/ports.js';
+import type { DayHours, Hours } from '../hours.js';
 
 const HOUR_S = 3600;
 
@@ -13,4 +13,4 @@ export const calendarOf = ({ weekly, off }: Hours): Calendar | undefined =>
 const spansOf = (day: DayHours): Calendar['weekly'][number] =>
   'spans' in day ? day.spans : day.hours > 0 ? [{ fromS: 0, toS: day.hours * HOUR_S }] : [];
 
-const daysOf = ({ from, to }: DaysOff): Day[] => Array.from({ length: to - from + 1 }, (_, i) => from + i);
+const daysOf = ({ from, to }: Hours['off'][number]): Day[] => Array.from({ length: to - from + 1 }, (_, i) => from + i);

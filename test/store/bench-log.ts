@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Hours, Store, StoredTime } from '../../bot/store/ports.js';
+import type { Hours } from '../../bot/hours.js';
+import type { Store, StoredTime } from '../../bot/store/ports.js';
 import { AT } from './samples.js';
 
 const cranked = (makerId: string, more: Partial<StoredTime> = {}): StoredTime => ({

@@ -1,22 +1,6 @@
-import type { Day, Span } from '../../../core/index.js';
+import type { Hours } from '../../hours.js';
 
 export type Units = 'cm' | 'in';
-
-/** How one works on a day: so many hours at no time of day in particular, or at these times. No hours is no work. */
-export type DayHours = { hours: number } | { spans: readonly Span[] };
-
-/** The days of a week, Monday first. */
-export type WeekHours = readonly [DayHours, DayHours, DayHours, DayHours, DayHours, DayHours, DayHours];
-
-/** Days off, from the first to the last. */
-export type DaysOff = { from: Day; to: Day };
-
-/** When a maker works, in their own time zone. */
-export type Hours = {
-  /** Undefined until said. */
-  weekly: WeekHours | undefined;
-  off: readonly DaysOff[];
-};
 
 export type Maker = {
   id: string;

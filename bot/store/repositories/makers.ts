@@ -1,8 +1,12 @@
 import type { Kysely } from 'kysely';
 import { v7 } from 'uuid';
-import { daysOffJson, weekJson } from '../hours.js';
+import { DaysOff, WeekHours } from '../../hours.js';
+import { jsonColumn } from '../json.js';
 import type { Bound } from '../ports.js';
 import type { Tables } from '../schema.js';
+
+const weekJson = jsonColumn(WeekHours);
+const daysOffJson = jsonColumn(DaysOff);
 
 export function makers(db: Kysely<Tables>, workspaceId: string): Bound['makers'] {
   const one = (id: string) => db.updateTable('maker').where('workspace_id', '=', workspaceId).where('id', '=', id);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { calendarOf } from '../../../bot/desk/hours.js';
 import { paceOf } from '../../../bot/desk/pace.js';
+import type { Hours } from '../../../bot/hours.js';
 import { openSqlite } from '../../../bot/store/sqlite.js';
 import { rates } from '../../../core/index.js';
 
@@ -38,7 +39,7 @@ describe('the hours of a maker', () => {
   test('are a calendar: so many hours from the start of a day, or at their times, and each day off', () => {
     const none = { hours: 0 };
     const evening = [{ fromS: 68_400, toS: 75_600 }];
-    const weekly = [{ spans: evening }, { hours: 1.5 }, none, none, none, none, none] as const;
+    const weekly: Hours['weekly'] = [{ spans: evening }, { hours: 1.5 }, none, none, none, none, none];
     expect(calendarOf({ weekly, off: [{ from: 20_442, to: 20_444 }] })).toEqual({
       weekly: [evening, [{ fromS: 0, toS: 5400 }], [], [], [], [], []],
       off: [20_442, 20_443, 20_444],
