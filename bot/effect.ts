@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { Hours } from './hours.js';
 
 /** What is known of a yarn; null is not known. */
 const Known = z.object({ category: z.number().nullable(), tex: z.number().nullable(), since: z.number().nullable() });
@@ -8,6 +9,8 @@ const OfLot = z.object({
   ball: z.object({ massG: z.number(), lengthMm: z.number() }).optional(),
   price: z.object({ minor: z.number(), currency: z.string() }).optional(),
 });
+
+const Clock = z.object({ makerId: z.string(), workId: z.string(), rows: z.number(), startedAt: z.number() }).nullable();
 
 /** One thing that a request stored, small enough to be taken back and put in again exactly. */
 export const Effect = z.discriminatedUnion('did', [
@@ -28,6 +31,10 @@ export const Effect = z.discriminatedUnion('did', [
     before: z.string().nullable(),
     after: z.string().nullable(),
   }),
+  z.object({ did: z.literal('timed'), session: z.string() }),
+  z.object({ did: z.literal('set_clock'), makerId: z.string(), before: Clock, after: Clock }),
+  z.object({ did: z.literal('set_hours'), makerId: z.string(), before: Hours, after: Hours }),
+  z.object({ did: z.literal('set_time_zone'), makerId: z.string(), before: z.string(), after: z.string() }),
   z.object({ did: z.literal('started'), workId: z.string() }),
   z.object({ did: z.literal('ended'), workId: z.string(), outcome: z.enum(['done', 'given_up']) }),
 ]);

@@ -1,4 +1,4 @@
-import type { Problem, Words, YarnProblem } from '../core/index.js';
+import type { Problem, TimeProblem, Words, YarnProblem } from '../core/index.js';
 import type { Request } from './request.js';
 
 type OfStripes = 'no_stripes' | 'too_many_colours' | 'stripe_not_whole' | 'stripe_too_tall';
@@ -28,6 +28,17 @@ export type BotProblem =
   | { code: 'amount_outside'; label: string; given: number; min: number; max: number; unit: '' | ' g' | ' m' | '%' }
   /** A price finer than its currency. */
   | { code: 'price_too_fine'; said: string; digits: number }
+  /** A time that cannot be logged for the piece of this name. */
+  | { code: 'of_time'; problem: TimeProblem; said: string; label: string }
+  /** All of it is logged for work that is not done yet. */
+  | { code: 'timed_already'; said: string; label: string }
+  | { code: 'no_clock' }
+  | {
+      code: 'bad_hours';
+      said: string;
+      why: 'over_a_day' | 'backwards' | 'overlap' | 'no_such_day' | 'past' | 'too_long';
+    }
+  | { code: 'no_such_zone'; said: string }
   | { code: 'no_yarn_named' }
   | { code: 'of_yarn'; problem: OfYarn }
   | { code: 'not_on_shelf'; name: string; dyeLot: string; lots: readonly string[] }

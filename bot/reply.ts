@@ -13,6 +13,7 @@ import type {
   YarnNeed,
 } from '../core/index.js';
 import type { AnyProblem } from './problems.js';
+import type { BenchReply, Took } from './replies/bench.js';
 import type { BuyReply } from './replies/buy.js';
 import type { Counter, PlanAsk, Request, Size, Value } from './request.js';
 import type { Ball, Lot, Machine, Profile, PutUp, StoredMeasurement, Yarn } from './store/ports.js';
@@ -56,6 +57,8 @@ export type Reply = { offers: readonly Offered[] } & (
       changed: readonly Words[];
       /** Another machine of the maker that makes what the needles here miss. */
       elsewhere?: Words | undefined;
+      /** How long it takes, where that was asked. */
+      time?: Took | undefined;
       assumed: readonly Words[];
     }
   | {
@@ -83,6 +86,7 @@ export type Reply = { offers: readonly Offered[] } & (
       /** The yarn in a stitch, where this told of it. */
       loop?: LoopEstimate | undefined;
     }
+  | BenchReply
   | { kind: 'gauges'; gauges: readonly GaugeUsed[] }
   | { kind: 'pieces'; gauge: GaugeUsed; measurements: readonly StoredMeasurement[] }
   | {

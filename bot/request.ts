@@ -1,11 +1,14 @@
 import { z } from 'zod';
+import { HoursAsk, TimeAsk } from './asks/bench.js';
 import { BuyAsk } from './asks/buy.js';
 import { GaugeAsk, State } from './asks/gauge.js';
 import { Bench, type Edit, PlanAsk } from './asks/plan.js';
 import { BallAsk, PriceAsk, StockAsk } from './asks/stock.js';
 import { Value } from './asks/value.js';
 import { Counter, which } from './asks/work.js';
+import { BENCH_PART_NAMES, type BenchPartName } from './bench-parts.js';
 
+export * from './asks/bench.js';
 export * from './asks/buy.js';
 export * from './asks/gauge.js';
 export * from './asks/plan.js';
@@ -91,6 +94,25 @@ export const Request = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('buy'), buy: BuyAsk }),
   /** Several currencies where the words fit them all. */
   z.object({ kind: z.literal('set_currency'), currencies: z.array(z.string()).min(1), said: z.string() }),
+  /** Time that work took. `pieces`: how many were made in it. */
+  z.object({
+    kind: z.literal('log_time'),
+    times: z.array(TimeAsk).min(1),
+    pieces: z.number().optional(),
+    confirmed: z.boolean().optional(),
+  }),
+  /** `seconds`: how long it really was. */
+  z.object({
+    kind: z.literal('clock'),
+    set: z.enum(['start', 'stop', 'forget']),
+    parts: z.array(z.enum(BENCH_PART_NAMES)).optional(),
+    seconds: z.number().optional(),
+  }),
+  /** How long the plan in hand takes, for so many. */
+  z.object({ kind: z.literal('show_time'), copies: z.number().optional() }),
+  z.object({ kind: z.literal('set_hours'), hours: z.array(HoursAsk).min(1) }),
+  z.object({ kind: z.literal('show_hours') }),
+  z.object({ kind: z.literal('set_time_zone'), zone: z.string() }),
   z.object({ kind: z.literal('set_units'), units: z.enum(['cm', 'in']) }),
   z.object({ kind: z.literal('undo'), redo: z.boolean().default(false) }),
   z.object({ kind: z.literal('drop') }),
@@ -109,6 +131,7 @@ export const Request = z.discriminatedUnion('kind', [
       'guess',
       'bare_gauge',
       'which_yarn',
+      'hours',
       'expired',
     ]),
     words: z.string().default(''),
@@ -133,6 +156,8 @@ export type Meaning =
   | { kind: 'reply'; value: Value }
   /** What a ball holds, or which dye lot is meant: the answer to a question about a lot. */
   | { kind: 'of_lot'; ball?: BallAsk; dyeLot?: string }
+  /** How long it was or which part of the work: the answer to a question about time. */
+  | { kind: 'of_time'; seconds?: number; parts?: BenchPartName[] }
   | { kind: 'pick'; turn?: string; index: number }
   /** One of the sizes in hand, by its place among them, and what is wanted of it first. */
   | { kind: 'size'; index: number; focus: PlanAsk['focus'] };

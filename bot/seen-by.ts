@@ -1,13 +1,14 @@
 import type { Reply } from './reply.js';
 import type { Address } from './store/ports.js';
 
-const OWN = ['gauge', 'gauges', 'pieces', 'shelf', 'stocked', 'sold', 'buy'];
+const OWN = ['gauge', 'gauges', 'pieces', 'shelf', 'stocked', 'sold', 'buy', 'time', 'logged', 'hours'];
 const SHELF_PROBLEMS = ['not_on_shelf', 'shelf_too_low'];
 
-/** What tells of a maker's gauge or shelf, which are theirs alone until they share them. */
+/** What tells of a maker's gauge, shelf, pace or hours, which are theirs alone until they share them. */
 const isOwn = (reply: Reply): boolean =>
   OWN.includes(reply.kind) ||
   (reply.kind === 'answer' && reply.isOwn === true) ||
+  (reply.kind === 'plan' && reply.time !== undefined) ||
   (reply.kind === 'work' && reply.notes.length > 0) ||
   (reply.kind === 'finished' && reply.shelf.length > 0) ||
   (reply.kind === 'problem' && reply.problems.some(({ code }) => SHELF_PROBLEMS.includes(code)));
@@ -15,7 +16,7 @@ const isOwn = (reply: Reply): boolean =>
 /** Slack's ids of direct messages begin so. */
 const isDirect = (channel: string): boolean => channel.startsWith('D');
 
-/** Where answers go: in a channel, those about gauge or shelf to the one who asked alone. */
+/** Where answers go: in a channel, those about gauge, shelf, pace or hours to the one who asked alone. */
 export function seenBy(replies: readonly Reply[], address: Address, user: string): Address {
   if (address.to !== 'post' || isDirect(address.channel) || !replies.some(isOwn)) return address;
   return { to: 'ephemeral', channel: address.channel, user, threadTs: address.threadTs };

@@ -126,7 +126,7 @@ async function answeredIn(
     exchanges.push({ request, reply: reply.kind === 'question' ? { ...reply, changed } : reply });
     if (answered.reply.kind === 'problem') break;
     maker = await withUnitsTyped(bound, maker, turn, request);
-    if (maySetCurrency(request)) maker = await bound.makers.held(turn.user.slackUserId, turn.user.name, turn.at);
+    if (setsMaker(request)) maker = await bound.makers.held(turn.user.slackUserId, turn.user.name, turn.at);
     const resumed = resumedBy(request, answered, talk);
     talk =
       asked.has(meaning) && isNewPlan(meaning, request, reply)
@@ -165,8 +165,9 @@ async function answeredIn(
   return { status: 'answered', exchanges, card: made, printing, trace };
 }
 
-/** True for what may name a currency, the first of which becomes the maker's. */
-const maySetCurrency = (request: Request): boolean => isOfMoney(request) || request.kind === 'set_currency';
+/** True for what may set something of the maker: a currency, the first of which becomes theirs, their hours and zone. */
+const setsMaker = (request: Request): boolean =>
+  isOfMoney(request) || ['set_currency', 'set_hours', 'set_time_zone'].includes(request.kind);
 
 /** True for a follow-up to the plan in hand, and for a way out of one that was refused. */
 const isEdit = (meaning: Meaning, request: Request): boolean =>

@@ -41,6 +41,8 @@ export function whole(meaning: Meaning, talk: Conversation, units: Units | undef
       return correcting(meaning, talk);
     case 'of_lot':
       return withLot(meaning, talk) ?? { kind: 'unread', why: 'nothing', words: '' };
+    case 'of_time':
+      return withTime(meaning, talk) ?? { kind: 'unread', why: 'nothing', words: '' };
     case 'set_currency':
       return withCurrency(meaning, talk) ?? meaning;
     default:
@@ -197,6 +199,13 @@ function ofBall({ buy }: Request & { kind: 'buy' }, ball: BallAsk): Request {
     kind: 'buy',
     buy: { ...buy, ways: ways.map((way, i) => (i === at ? { ...way, ball: { ...way.ball, ...ball } } : way)) },
   };
+}
+
+/** What was asked about the clock joins the request that waits for it. */
+function withTime({ seconds, parts }: Meaning & { kind: 'of_time' }, { pending }: Conversation): Request | undefined {
+  const request = pending?.request;
+  if (request?.kind !== 'clock') return undefined;
+  return { ...request, ...(seconds !== undefined && { seconds }), ...(parts && { parts }) };
 }
 
 /** The prices that wait for it, in the currency that was asked for. */

@@ -30,7 +30,7 @@ export const PlanAsk = z.object({
   /** Several sizes of the piece in one go; `values` are those that all of them share. */
   sizes: Sizes,
   on: Bench.default({}),
-  focus: z.array(z.enum(['rows', 'needles', 'yarn', 'notions', 'steps', 'checklist'])).default([]),
+  focus: z.array(z.enum(['rows', 'needles', 'yarn', 'notions', 'steps', 'checklist', 'time'])).default([]),
   due: Due.optional(),
   /** The maker's words for the sizes, kept while the piece is not known and so cannot be asked what they mean. */
   words: z.string().optional(),

@@ -7,6 +7,7 @@ import { correctionCard } from './correction.js';
 import { finishedCard } from './finished.js';
 import { gaugeCard, gaugesCard } from './gauge.js';
 import { helpsCard } from './helps.js';
+import { hoursCard } from './hours.js';
 import { LIMITS, shortened } from './limits.js';
 import { machinesCard } from './machines.js';
 import { piecesCard } from './pieces.js';
@@ -14,6 +15,7 @@ import { planCard, planInBrief, stepsCard } from './plan.js';
 import { shelfCard, soldCard, stockedCard } from './shelf.js';
 import { sizesCard, sizesInBrief } from './sizes.js';
 import { answerCard, helpCard, problemCard, questionCard } from './talk.js';
+import { loggedCard, timeCard } from './time.js';
 import { countsCard, workCard } from './work.js';
 
 export type { Card } from './card.js';
@@ -41,6 +43,9 @@ const cards: Cards = {
   pieces: piecesCard,
   machines: machinesCard,
   helps: helpsCard,
+  time: timeCard,
+  logged: loggedCard,
+  hours: hoursCard,
   work: workCard,
   counts: countsCard,
   correction: correctionCard,

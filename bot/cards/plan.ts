@@ -18,6 +18,7 @@ import { type Card, plainCard } from './card.js';
 import { capital, changedLine, counted, gaugeName, joined } from './names.js';
 import { atHandLine, notionsFact, notionsLead } from './notions.js';
 import { formAsked, stepLines, timesLine } from './steps.js';
+import { timeFact, timeLead } from './time.js';
 import { yarnFact, yarnFacts, yarnLead } from './yarn.js';
 
 /** From here on a chance needs no remedy beside it. */
@@ -32,7 +33,7 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
   const alike = plan.parts === 1 ? '' : `, ${plan.parts} alike`;
   const knit = `Knit ${counted(plan.rows, 'row')}${on}${alike}${at}`;
   const first = askedFirst(ask);
-  const lead = first && LEADS[first](plan, printing, ball);
+  const lead = timeAsked(reply) ?? (first && LEADS[first](plan, printing, ball));
   const form = formAsked(ask);
   return plainCard(lead ?? knit, {
     kept: true,
@@ -50,6 +51,7 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
       { label: 'Chance', text: chanceText(plan, ask.values, printing) },
       ...better(plan),
       ...(first === 'yarn' ? yarnFacts(plan, printing, ball) : yarnFact(plan, printing)),
+      ...(reply.time === undefined ? [] : timeFact(reply.time)),
       ...(first === 'notions' ? [] : notionsFact(plan, printing)),
       { label: 'Assumed', text: assumedText(reply, printing) },
     ],
@@ -66,6 +68,12 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
     ],
   });
 }
+
+/** How long it takes, where that was asked and not the rows. */
+const timeAsked = ({ plan, ask, time }: ReplyOf<'plan'>): string | undefined =>
+  time === undefined || ask.focus.includes('rows')
+    ? undefined
+    : timeLead(time, plan.label, pieceById(plan.piece)?.isPair === true);
 
 /** Words that plan it on the other machine that fits. */
 const onOther = ({ elsewhere, offers }: ReplyOf<'plan'>): string[] =>

@@ -17,6 +17,7 @@ import type { AnyProblem } from '../problems.js';
 import { AN_EXAMPLE, capital, dayInWords, joined } from './names.js';
 import { type Sentence, sentence } from './sentence.js';
 import { shelfSentence } from './shelf-sentences.js';
+import { timeSentence } from './time-sentences.js';
 import { unreadSentence } from './unread-sentences.js';
 import { yarnSentence } from './yarn-sentences.js';
 
@@ -186,6 +187,12 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
       return sentence(problem.redo ? 'Nothing has been taken back here' : 'There is nothing here to take back', [
         'I take back what was stored last in this talk, one step at a time.',
       ]);
+    case 'of_time':
+    case 'timed_already':
+    case 'no_clock':
+    case 'bad_hours':
+    case 'no_such_zone':
+      return timeSentence(problem);
     case 'amount_outside':
     case 'price_too_fine':
     case 'no_yarn_named':

@@ -81,6 +81,7 @@ export function helpCard(
       { label: 'Rows', text: `${rows}, "make it 12", "on the 48", "which machine", "notions for 12"` },
       { label: 'Gauge', text: `"${measured}", "my gauge"` },
       { label: 'Shelf', text: '"I have 3 balls of grey wool, lot 12", "used 20 g of grey wool", "my shelf"' },
+      { label: 'Time', text: '"how long will it take", "took 85 minutes", "start the clock", "my hours"' },
       { label: 'Any time', text: '"steps", "checklist", "undo", "never mind", "use inches"' },
     ],
     offers,

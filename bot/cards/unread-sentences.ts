@@ -5,6 +5,9 @@ import { type Sentence, sentence } from './sentence.js';
 
 const TRY = [AN_EXAMPLE, '110 rows in 22 in, 46 needles, 6 3/4 flat', 'help'];
 
+/** The lead is one line on a phone. */
+const MOST_SAID = 50;
+
 /** Words for a message, or a part of one, of which nothing could be made. */
 export function unreadSentence({ why, words }: AnyProblem & { code: 'unread' }): Sentence {
   switch (why) {
@@ -46,6 +49,12 @@ export function unreadSentence({ why, words }: AnyProblem & { code: 'unread' }):
         `Two figures contradict each other: ${words}`,
         ['Tell me the one that you measured.'],
         ['110 rows in 22 in'],
+      );
+    case 'hours':
+      return sentence(
+        `Hours: I read "${words.slice(0, MOST_SAID)}"`,
+        ['I need the days, and how long or from when to when on each.'],
+        ['2 hours on weekdays', 'Mon to Fri 19:00 to 21:00', 'not on Sundays'],
       );
     case 'guess':
       return sentence(

@@ -13,7 +13,7 @@ export async function putBack(effects: readonly Effect[], store: Bound, now: num
 
 /** Makes it so that an effect is, or is not. */
 function turned(effect: Effect, is: boolean, store: Bound, now: number): Promise<void> {
-  const { makers, measurements, putUps, readings, shelf, works, yarns } = store;
+  const { benchLog, clocks, makers, measurements, putUps, readings, shelf, works, yarns } = store;
   switch (effect.did) {
     case 'measured':
       return shown(measurements, effect.id, is, now);
@@ -39,6 +39,16 @@ function turned(effect: Effect, is: boolean, store: Bound, now: number): Promise
     }
     case 'set_currency':
       return makers.setCurrency(effect.makerId, (is ? effect.after : effect.before) ?? undefined);
+    case 'timed':
+      return shown(benchLog, effect.session, is, now);
+    case 'set_clock': {
+      const clock = is ? effect.after : effect.before;
+      return clock === null ? clocks.stop(effect.makerId) : clocks.start(clock);
+    }
+    case 'set_hours':
+      return makers.setHours(effect.makerId, is ? effect.after : effect.before);
+    case 'set_time_zone':
+      return makers.setTimeZone(effect.makerId, is ? effect.after : effect.before);
     case 'moved_stock':
       return moved(effect.moveId, is, store, now);
     case 'started':

@@ -1,19 +1,25 @@
 import type { Request, RequestKind } from '../request.js';
 import { buyDesk } from './buy.js';
+import { clockDesk } from './clock.js';
 import { correctDesk } from './correct.js';
 import type { At, Desk, DeskAnswer } from './desk.js';
 import { finishDesk } from './finish.js';
 import { giveUpDesk } from './give-up.js';
+import { logTimeDesk } from './log-time.js';
 import { looserDesk } from './looser.js';
 import { lostCountDesk } from './lost-count.js';
 import { planDesk } from './plan.js';
 import { readingDesk } from './reading.js';
 import { recordGaugeDesk } from './record-gauge.js';
 import { setCurrencyDesk } from './set-currency.js';
+import { setHoursDesk } from './set-hours.js';
 import { setStopDesk } from './set-stop.js';
+import { setTimeZoneDesk } from './set-time-zone.js';
 import { showGaugeDesk } from './show-gauge.js';
+import { showHoursDesk } from './show-hours.js';
 import { showPiecesDesk } from './show-pieces.js';
 import { showShelfDesk } from './show-shelf.js';
+import { showTimeDesk } from './show-time.js';
 import { soldAsDesk } from './sold-as.js';
 import { startDesk } from './start.js';
 import { stepsDesk } from './steps.js';
@@ -55,6 +61,12 @@ const desks: { [K in RequestKind]: Desk<K> } = {
   sold_as: soldAsDesk,
   buy: buyDesk,
   set_currency: setCurrencyDesk,
+  log_time: logTimeDesk,
+  clock: clockDesk,
+  show_time: showTimeDesk,
+  set_hours: setHoursDesk,
+  show_hours: showHoursDesk,
+  set_time_zone: setTimeZoneDesk,
   set_units: setUnitsDesk,
   undo: undoDesk,
   drop: dropDesk,

@@ -4,7 +4,7 @@ import type { At } from './desk.js';
 
 /**
  * True when effects cannot be turned back exactly, because something was changed after them from another place: the
- * stop row stands elsewhere, the machine holds another piece, the yarn was used.
+ * stop row stands elsewhere, the machine holds another piece, the yarn was used, or other hours were said.
  * @param redo whether they are to be put in again rather than taken back
  */
 export async function hasMovedOn(effects: readonly Effect[], redo: boolean, at: At): Promise<boolean> {
@@ -13,11 +13,19 @@ export async function hasMovedOn(effects: readonly Effect[], redo: boolean, at: 
       const work = await at.store.works.get(effect.workId, at.maker.id);
       if (work?.stopAt !== (redo ? effect.from : effect.to)) return true;
     }
+    if (await isSetAnew(effect, redo, at)) return true;
     const reopens = redo ? effect.did === 'started' : effect.did === 'ended';
     if (reopens && 'workId' in effect && (await isMachineTaken(effect.workId, at))) return true;
   }
   const moveIds = effects.flatMap((effect) => (effect.did === 'moved_stock' ? [effect.moveId] : []));
   return moveIds.length > 0 && !(await at.store.shelf.canTurn(moveIds, redo));
+}
+
+/** True when the hours or the clock of the maker are no longer what the effect left. */
+async function isSetAnew(effect: Effect, redo: boolean, at: At): Promise<boolean> {
+  if (effect.did !== 'set_hours' && effect.did !== 'set_clock') return false;
+  const now = effect.did === 'set_hours' ? at.maker.hours : ((await at.store.clocks.of(at.maker.id)) ?? null);
+  return JSON.stringify(now) !== JSON.stringify(redo ? effect.before : effect.after);
 }
 
 async function isMachineTaken(workId: string, at: At): Promise<boolean> {

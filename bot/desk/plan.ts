@@ -1,5 +1,6 @@
 import { ENGINE, evidence, gauge, type Plan, pieceById, say, type Words } from '../../core/index.js';
 import type { Conversation } from '../conversation.js';
+import type { Took } from '../replies/bench.js';
 import type { Offered, ReplyOf } from '../reply.js';
 import type { PlanAsk } from '../request.js';
 import { valuesOf } from '../sizes.js';
@@ -13,6 +14,7 @@ import { notPlanned } from './not-planned.js';
 import { MY_GAUGE, UNDO } from './offers.js';
 import { inUnitsOf, type Tried, tried } from './planning.js';
 import { pieceQuestion, unitsQuestion } from './question.js';
+import { took } from './show-time.js';
 import { sizesPlanned } from './sizes.js';
 import { readAs } from './typed.js';
 
@@ -66,7 +68,8 @@ async function planned(
   const { subject } = at.talk;
   const talk: Conversation = { ...at.talk, subject: ask, planId, rowsMake: made.landing.dimension, pending: undefined };
   const changed = follows ? changesBetween(subject, ask) : [];
-  return { reply: planReply({ ask, made, planId, profile, measurements, ball, there, follows, changed }), talk };
+  const time = await timeOf(ask, made, at);
+  return { reply: planReply({ ask, made, planId, profile, measurements, ball, there, follows, changed, time }), talk };
 }
 
 /** The plan in hand as it was said, with what is known now and what changed beside it; undefined where there is none. Stores nothing. */
@@ -77,8 +80,10 @@ export async function saidAgain(changed: readonly Words[], at: At): Promise<Repl
   if (subject.sizes !== undefined) return undefined;
   const { outcome, profile, ...on } = await tried(subject, piece, at);
   if (!outcome.ok || profile === undefined) return undefined;
-  const there = await nearer(on.ask, outcome.value, at);
-  return planReply({ ...on, made: outcome.value, planId, profile, there, follows: true, changed });
+  const made = outcome.value;
+  const there = await nearer(on.ask, made, at);
+  const time = await timeOf(on.ask, made, at);
+  return planReply({ ...on, made, planId, profile, there, follows: true, changed, time });
 }
 
 type Said = Omit<Tried, 'outcome' | 'profile'> & {
@@ -88,9 +93,15 @@ type Said = Omit<Tried, 'outcome' | 'profile'> & {
   there: Elsewhere | undefined;
   follows: boolean;
   changed: readonly Words[];
+  time: Took | undefined;
 };
 
-function planReply({ ask, made, planId, profile, measurements, ball, there, follows, changed }: Said): ReplyOf<'plan'> {
+/** How long it takes, where that was asked. */
+const timeOf = async ({ focus }: PlanAsk, made: Plan, at: At): Promise<Took | undefined> =>
+  focus.includes('time') ? took(made, at) : undefined;
+
+function planReply(said: Said): ReplyOf<'plan'> {
+  const { ask, made, planId, profile, measurements, ball, there, follows, changed, time } = said;
   const offers: Offered[] = [
     { button: 'Start Knitting', say: 'start', request: { kind: 'start', planId }, primary: true },
     {
@@ -112,6 +123,7 @@ function planReply({ ask, made, planId, profile, measurements, ball, there, foll
     ball,
     changed,
     elsewhere: there && say`On ${there.name} it would fit: ${there.made}.`,
+    time,
     assumed: readAs(Object.values(inUse(ask))),
     offers,
   };

@@ -1,6 +1,7 @@
 import type { Piece } from '../../core/index.js';
 import type { Bench, Meaning, PlanAsk, Value } from '../request.js';
 import { isAnswer, isOfAnotherPiece, loneReply, withoutPiece } from './answers.js';
+import { benchMeanings } from './bench.js';
 import type { Context, DueDate } from './context.js';
 import { type BareUnit, bareUnit } from './lengths.js';
 import { bareGaugeIn } from './readers/bare-gauges.js';
@@ -50,7 +51,12 @@ export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefi
   const bare = bareUnit(quantities, context.units);
   const isOfMachines = asksMachine(sheet, context);
   const buying = buyingMeanings(sheet, context);
-  const work = [...buying, ...shelfMeanings(sheet, context), ...workMeanings(sheet, context, bare)];
+  const work = [
+    ...buying,
+    ...benchMeanings(sheet, context),
+    ...shelfMeanings(sheet, context),
+    ...workMeanings(sheet, context, bare),
+  ];
   const guess = work.some(({ kind }) => kind === 'reading' || kind === 'finish') ? guessIn(sheet) : undefined;
   if (guess !== undefined) return [{ kind: 'unread', why: 'guess', words: guess }];
   if (work.length > 0 && !hasMore(sheet, context)) return work;

@@ -13,6 +13,7 @@ import { sizeChosen } from './readers/size-choices.js';
 import { dueOf, withRemarks } from './remarks.js';
 import { isLeftOut, isLeftOver, type Sheet, saidBetween, sheetOf, whichOf, whyOf } from './sheet.js';
 import { overWords, type Token, tokenized } from './token.js';
+import { ofHours } from './working-hours.js';
 
 export type Reading = { meanings: Meaning[]; trace: Trace };
 
@@ -37,7 +38,7 @@ export function read(text: string, context: Context): Reading {
         ? whole({ kind: 'help' })
         : unread('empty');
   if (trimmed.length > MOST_CHARACTERS) return unread('too_long', trimmed.slice(0, 40));
-  const short = shortRequest(trimmed) ?? pickOf(trimmed, context);
+  const short = shortRequest(trimmed) ?? ofHours(trimmed) ?? pickOf(trimmed, context);
   if (short !== undefined && 'on' in short) return whole({ ...short, on: benchIn(trimmed, context) });
   if (short !== undefined) return whole(short);
 

@@ -1,12 +1,13 @@
 import { acrossOf, inShort, notionsFor, type Plan, type Printing, printed } from '../../core/index.js';
 import { capital } from '../cards/names.js';
 import { plainText } from '../cards/plain-text.js';
+import type { Took } from '../replies/bench.js';
 import type { Reply, ReplyOf, WorkShown } from '../reply.js';
 import type { Answered, Exchange } from '../turn.js';
 
 /**
  * An answer as data: `request` and `reply` of the last request in the message, those before it in `before`.
- * Names carry their unit as a suffix: Mm, M, G.
+ * Names carry their unit as a suffix: Mm, M, G, S.
  */
 export function asJson(answered: Answered, explain: boolean): Record<string, unknown> {
   if (answered.status === 'seen') return { request: null, reply: null };
@@ -38,6 +39,7 @@ function replyJson(reply: Reply, printing: Printing): Record<string, unknown> {
       return {
         planId: reply.planId,
         plan: planJson(reply.plan, printing),
+        ...(reply.time && { time: timeJson(reply.time) }),
         assumed: reply.assumed.map((w) => printed(w, printing)),
       };
     case 'sizes':
@@ -73,6 +75,12 @@ function replyJson(reply: Reply, printing: Printing): Record<string, unknown> {
       return { lots: reply.lots };
     case 'sold':
       return { yarn: reply.yarn, putUps: reply.putUps };
+    case 'time':
+      return { time: timeJson(reply.time) };
+    case 'logged':
+      return { times: reply.times, was: reply.was, now: reply.now, sessions: reply.sessions };
+    case 'hours':
+      return { hours: reply.hours, timeZone: reply.timeZone };
     case 'helps':
       return { remedies: reply.remedies };
     case 'pieces':
@@ -87,6 +95,8 @@ function replyJson(reply: Reply, printing: Printing): Record<string, unknown> {
       return {};
   }
 }
+
+const timeJson = ({ timing, copies, paced, sessions }: Took) => ({ copies, ...timing, paced, sessions });
 
 function machineJson({ bench, outcome, chance }: ReplyOf<'machines'>['ranked'][number]) {
   const { name, needles, borrowedFrom } = bench;

@@ -188,6 +188,9 @@ describe(`a reading never throws, is quick, and claims only what was typed (${4 
       '3 balls of grey, ',
       'I have 3 zips. ',
       '6.50 a ball, ',
+      'knit 30 min, ',
+      'seaming and zip an hour ',
+      '2 hours on Mondays, ',
     ]) {
       check(piece.repeat(4000 / piece.length), {});
     }

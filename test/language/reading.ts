@@ -1,6 +1,17 @@
 import type { Context } from '../../bot/language/context.js';
 import { read } from '../../bot/language/read.js';
-import type { BallAsk, Bench, Due, GaugeAsk, Meaning, PlanAsk, PriceAsk, Tension, Value } from '../../bot/request.js';
+import type {
+  BallAsk,
+  Bench,
+  Due,
+  GaugeAsk,
+  HoursAsk,
+  Meaning,
+  PlanAsk,
+  PriceAsk,
+  Tension,
+  Value,
+} from '../../bot/request.js';
 import { pieces } from '../../core/index.js';
 
 /** A maker in inches with two machines and two yarns, and no talk behind them. */
@@ -152,6 +163,22 @@ function workLine(meaning: Meaning): string {
         ...ways.flatMap(({ ball, prices }) => [ballLine(ball), ...prices.map(priceLine)]),
       ]);
     }
+    case 'log_time':
+      return joined([
+        'log_time',
+        meaning.times.map(({ seconds, parts }) => joined([round(seconds), ...parts])).join(' + '),
+        meaning.pieces !== undefined && `pieces=${meaning.pieces}`,
+      ]);
+    case 'clock':
+      return joined(['clock', meaning.set, ...(meaning.parts ?? [])]);
+    case 'of_time':
+      return joined(['of_time', meaning.seconds !== undefined && round(meaning.seconds), ...(meaning.parts ?? [])]);
+    case 'show_time':
+      return joined(['show_time', meaning.copies !== undefined && `copies=${meaning.copies}`]);
+    case 'set_time_zone':
+      return `set_time_zone ${meaning.zone}`;
+    case 'set_hours':
+      return joined(['set_hours', meaning.hours.map(hoursLine).join(' + ')]);
     case 'take_back':
       return `take_back "${meaning.said}"`;
     case 'where':
@@ -160,6 +187,20 @@ function workLine(meaning: Meaning): string {
     default:
       return meaning.kind;
   }
+}
+
+/** `01234=2h`, `56=09:00-13:00`, `off 20/12..27/12`. */
+function hoursLine(hours: HoursAsk): string {
+  if ('off' in hours) {
+    const [from, to] = [hours.off.from, hours.off.to].map(({ day, month, year }) =>
+      [day, month, year].filter(Boolean).join('/'),
+    );
+    return `off ${from}..${to}`;
+  }
+  const clock = (s: number): string => new Date(s * 1000).toISOString().slice(11, 16);
+  return 'spans' in hours
+    ? `${hours.days.join('')}=${hours.spans.map(({ fromS, toS }) => `${clock(fromS)}-${clock(toS)}`).join(',')}`
+    : `${hours.days.join('')}=${round(hours.hours)}h`;
 }
 
 type OfShelf = Extract<Meaning, { kind: 'stock' | 'show_shelf' | 'sold_as' | 'set_currency' | 'of_lot' }>;

@@ -17,6 +17,7 @@ import { SHELF_THEMES } from './requests/shelf.js';
 import { SIZES_THEMES } from './requests/sizes.js';
 import { TALK_THEMES } from './requests/talk.js';
 import { TALLY_THEMES } from './requests/tally.js';
+import { TIME_THEMES } from './requests/time.js';
 import { WORDS_THEMES } from './requests/words.js';
 import { WORK_THEMES } from './requests/work.js';
 
@@ -40,6 +41,7 @@ const THEMES = [
   ...NOTIONS_THEMES,
   ...SHELF_THEMES,
   ...BUYING_THEMES,
+  ...TIME_THEMES,
 ];
 
 describe.each(THEMES)('%s', (_theme, rows) => {

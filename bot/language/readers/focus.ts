@@ -1,5 +1,6 @@
 import type { PlanAsk } from '../../request.js';
 import { isFree, type Sheet, wordAt } from '../sheet.js';
+import { TIME_ASKED } from './time-questions.js';
 
 /** Words for what a maker wants told first. */
 const FOCUS: Record<string, PlanAsk['focus'][number]> = {
@@ -24,7 +25,7 @@ export function focusOf(sheet: Sheet): PlanAsk['focus'] {
     if (named === 'steps' && BRIEF.includes(wordAt(sheet, i - 1) ?? '')) return 'checklist';
     return named ?? (asksWhatElse(sheet, i) ? 'notions' : asksYarn(sheet, i) ? 'yarn' : []);
   });
-  return [...new Set(words)];
+  return [...new Set([...words, ...(sheet.uses.includes(TIME_ASKED) ? ['time' as const] : [])])];
 }
 
 const YARN_UNITS = ['yards', 'yds', 'metres', 'meters'];

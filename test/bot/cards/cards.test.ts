@@ -30,6 +30,8 @@ test('the talks show every kind of reply, and every problem but those that no ty
       'gauge',
       'gauges',
       'help',
+      'hours',
+      'logged',
       'machines',
       'plan',
       'problem',
@@ -39,11 +41,14 @@ test('the talks show every kind of reply, and every problem but those that no ty
       'sold',
       'steps',
       'stocked',
+      'time',
+      'work',
     ].sort(),
   );
   const codes = replies.flatMap((reply) => (reply.kind === 'problem' ? reply.problems.map(({ code }) => code) : []));
   expect([...new Set(codes)].sort()).toEqual([
     'amount_outside',
+    'bad_hours',
     'closure_too_long',
     'contents_too_big',
     'count_not_whole',
@@ -52,17 +57,21 @@ test('the talks show every kind of reply, and every problem but those that no ty
     'length_not_positive',
     'length_out_of_range',
     'needles_set_it',
+    'no_clock',
     'no_plan_yet',
+    'no_such_zone',
     'no_yarn_named',
     'not_a_length',
     'not_on_shelf',
     'not_whole',
     'nothing_to_undo',
     'of_yarn',
+    'of_time',
     'price_too_fine',
     'ring_too_big',
     'shelf_too_low',
     'spacing_outside',
+    'timed_already',
     'too_many_needles',
     'unread',
     'wrong_kind',
@@ -145,7 +154,7 @@ describe('what a card says can be said', () => {
   const sayings = (card: Card): string[] => [
     ...card.sayings.map((words) => words.replace(/^"|"$/g, '')),
     ...card.facts
-      .filter(({ label }) => ['Try', 'Or', 'Rows', 'Gauge', 'Shelf', 'Any time'].includes(label))
+      .filter(({ label }) => ['Try', 'Or', 'Rows', 'Gauge', 'Shelf', 'Time', 'Any time'].includes(label))
       .flatMap(({ text }) => quoted(text)),
   ];
   const phrases = SHOWN.flatMap(({ text, before, answer }) =>
