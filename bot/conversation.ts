@@ -50,6 +50,8 @@ export const Conversation = z.object({
   ...InHand.shape,
   /** The units asked for since the plan in hand was made: its answers lead with them, whatever was typed for it. */
   leadsIn: z.enum(['cm', 'in']).optional(),
+  /** True right after an answer about cost: a bare price is then one. */
+  onCost: z.boolean().optional(),
   /** The work that counts and readings in this talk are about. */
   workId: z.string().optional(),
   /** What was last asked to be bought, and for which plan. */

@@ -1,5 +1,7 @@
 import { z } from 'zod';
+import { RateOf } from './asks/rates.js';
 import { Hours } from './hours.js';
+import { RateValue } from './store/ports/rates.js';
 
 /** What is known of a yarn; null is not known. */
 const Known = z.object({ category: z.number().nullable(), tex: z.number().nullable(), since: z.number().nullable() });
@@ -35,6 +37,14 @@ export const Effect = z.discriminatedUnion('did', [
   z.object({ did: z.literal('set_clock'), makerId: z.string(), before: Clock, after: Clock }),
   z.object({ did: z.literal('set_hours'), makerId: z.string(), before: Hours, after: Hours }),
   z.object({ did: z.literal('set_time_zone'), makerId: z.string(), before: z.string(), after: z.string() }),
+  z.object({
+    did: z.literal('set_rate'),
+    owner: z.string(),
+    of: RateOf,
+    name: z.string(),
+    before: RateValue.nullable(),
+    after: RateValue.nullable(),
+  }),
   z.object({ did: z.literal('started'), workId: z.string() }),
   z.object({ did: z.literal('ended'), workId: z.string(), outcome: z.enum(['done', 'given_up']) }),
 ]);

@@ -1,4 +1,4 @@
-import type { Problem, TimeProblem, Words, YarnProblem } from '../core/index.js';
+import type { CostProblem, Problem, TimeProblem, Words, YarnProblem } from '../core/index.js';
 import type { Request } from './request.js';
 
 type OfStripes = 'no_stripes' | 'too_many_colours' | 'stripe_not_whole' | 'stripe_too_tall';
@@ -41,6 +41,9 @@ export type BotProblem =
   | { code: 'no_such_zone'; said: string }
   | { code: 'no_yarn_named' }
   | { code: 'of_yarn'; problem: OfYarn }
+  | { code: 'of_cost'; problem: CostProblem }
+  /** A question about money that lacks a part: what to say. */
+  | { code: 'says_too_little'; needs: string; example: string }
   | { code: 'not_on_shelf'; name: string; dyeLot: string; lots: readonly string[] }
   /** Less than was to go, or than work was promised. */
   | { code: 'shelf_too_low'; lot: string; holds: Words; aside: Words | undefined };

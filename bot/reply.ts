@@ -15,6 +15,7 @@ import type {
 import type { AnyProblem } from './problems.js';
 import type { BenchReply, Took } from './replies/bench.js';
 import type { BuyReply } from './replies/buy.js';
+import type { CostingReply } from './replies/costing.js';
 import type { Counter, PlanAsk, Request, Size, Value } from './request.js';
 import type { Ball, Lot, Machine, Profile, PutUp, StoredMeasurement, Yarn } from './store/ports.js';
 
@@ -87,6 +88,7 @@ export type Reply = { offers: readonly Offered[] } & (
       loop?: LoopEstimate | undefined;
     }
   | BenchReply
+  | CostingReply
   | { kind: 'gauges'; gauges: readonly GaugeUsed[] }
   | { kind: 'pieces'; gauge: GaugeUsed; measurements: readonly StoredMeasurement[] }
   | {

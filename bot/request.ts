@@ -3,6 +3,7 @@ import { HoursAsk, TimeAsk } from './asks/bench.js';
 import { BuyAsk } from './asks/buy.js';
 import { GaugeAsk, State } from './asks/gauge.js';
 import { Bench, type Edit, PlanAsk } from './asks/plan.js';
+import { CostAsk, PatternAsk, RateAsk, ShopAsk } from './asks/rates.js';
 import { BallAsk, PriceAsk, StockAsk } from './asks/stock.js';
 import { Value } from './asks/value.js';
 import { Counter, which } from './asks/work.js';
@@ -12,6 +13,7 @@ export * from './asks/bench.js';
 export * from './asks/buy.js';
 export * from './asks/gauge.js';
 export * from './asks/plan.js';
+export * from './asks/rates.js';
 export * from './asks/stock.js';
 export * from './asks/value.js';
 export * from './asks/work.js';
@@ -92,6 +94,17 @@ export const Request = z.discriminatedUnion('kind', [
   }),
   /** What to buy for the plan in hand. */
   z.object({ kind: z.literal('buy'), buy: BuyAsk }),
+  /** Lines of the rate card, of the maker or of the team. */
+  z.object({
+    kind: z.literal('set_rates'),
+    rates: z.array(RateAsk).min(1),
+    team: z.boolean().optional(),
+    said: z.string(),
+  }),
+  z.object({ kind: z.literal('show_rates') }),
+  z.object({ kind: z.literal('cost'), cost: CostAsk }),
+  z.object({ kind: z.literal('shop_price'), shop: ShopAsk }),
+  z.object({ kind: z.literal('pattern_price'), pattern: PatternAsk }),
   /** Several currencies where the words fit them all. */
   z.object({ kind: z.literal('set_currency'), currencies: z.array(z.string()).min(1), said: z.string() }),
   /** Time that work took. `pieces`: how many were made in it. */

@@ -1,7 +1,20 @@
 import type { Reply } from './reply.js';
 import type { Address } from './store/ports.js';
 
-const OWN = ['gauge', 'gauges', 'pieces', 'shelf', 'stocked', 'sold', 'buy', 'time', 'logged', 'hours'];
+const OWN = [
+  'gauge',
+  'gauges',
+  'pieces',
+  'shelf',
+  'stocked',
+  'sold',
+  'buy',
+  'time',
+  'logged',
+  'hours',
+  'rates',
+  'cost',
+];
 const SHELF_PROBLEMS = ['not_on_shelf', 'shelf_too_low'];
 
 /** What tells of a maker's gauge, shelf, pace or hours, which are theirs alone until they share them. */

@@ -141,6 +141,7 @@ async function answeredIn(
   }
 
   const replies = exchanges.map(({ reply }) => reply);
+  talk = { ...talk, onCost: replies.at(-1)?.kind === 'cost' || undefined };
   const offers = replies.at(-1)?.offers ?? [];
   if (offers.length > 0) {
     const named = NAMED.includes(replies.at(-1)?.kind ?? '');
@@ -208,6 +209,7 @@ async function contextOf(
     offered: talk.offered.at(-1)?.named ? talk.offered.at(-1)?.says : [],
     held: waiting?.words,
     command: turn.command,
+    onCost: talk.onCost,
     due,
   };
 }

@@ -58,7 +58,7 @@ export { decimalOf, isCurrency, type Money, minorDigits, minorOf } from './money
 export { cheapestPacks, type Pack, type Purchase } from './money/packs.js';
 export { notionsFor } from './notions.js';
 export { isOfUse } from './of-use.js';
-export type { Ask, Asks, Piece } from './piece.js';
+export type { Ask, Asks, Notion, Piece } from './piece.js';
 export { pieceById, pieces } from './pieces/index.js';
 export { ENGINE, type Plan, type PlanInput, plan } from './plan.js';
 export { type PlannedSize, TENSION_REACH } from './planned-size.js';

@@ -4,6 +4,7 @@ import type { Reply, ReplyOf } from '../reply.js';
 import { buyCard } from './buy.js';
 import { type Card, plainCard } from './card.js';
 import { correctionCard } from './correction.js';
+import { costCard, ratesCard } from './cost.js';
 import { finishedCard } from './finished.js';
 import { gaugeCard, gaugesCard } from './gauge.js';
 import { helpsCard } from './helps.js';
@@ -55,6 +56,8 @@ const cards: Cards = {
   sold: soldCard,
   buy: buyCard,
   steps: stepsCard,
+  rates: ratesCard,
+  cost: costCard,
   question: questionCard,
   problem: (reply, printing, { stored }) => problemCard(reply, printing, stored),
   answer: answerCard,

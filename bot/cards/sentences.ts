@@ -14,6 +14,7 @@ import {
   type Words,
 } from '../../core/index.js';
 import type { AnyProblem } from '../problems.js';
+import { costSentence } from './cost-sentences.js';
 import { AN_EXAMPLE, capital, dayInWords, joined } from './names.js';
 import { type Sentence, sentence } from './sentence.js';
 import { shelfSentence } from './shelf-sentences.js';
@@ -199,6 +200,10 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
     case 'not_on_shelf':
     case 'shelf_too_low':
       return shelfSentence(problem, printing);
+    case 'of_cost':
+      return costSentence(problem.problem);
+    case 'says_too_little':
+      return sentence(`I need ${problem.needs}`, ['Say it again with that.'], [problem.example]);
     case 'of_yarn':
       return yarnSentence(problem.problem, printing);
     case 'no_plan_yet':

@@ -49,6 +49,10 @@ function turned(effect: Effect, is: boolean, store: Bound, now: number): Promise
       return makers.setHours(effect.makerId, is ? effect.after : effect.before);
     case 'set_time_zone':
       return makers.setTimeZone(effect.makerId, is ? effect.after : effect.before);
+    case 'set_rate': {
+      const { owner, of, name } = effect;
+      return store.rates.set({ owner, of, name }, is ? effect.after : effect.before);
+    }
     case 'moved_stock':
       return moved(effect.moveId, is, store, now);
     case 'started':

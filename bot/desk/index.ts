@@ -2,17 +2,20 @@ import type { Request, RequestKind } from '../request.js';
 import { buyDesk } from './buy.js';
 import { clockDesk } from './clock.js';
 import { correctDesk } from './correct.js';
+import { costDesk } from './cost.js';
 import type { At, Desk, DeskAnswer } from './desk.js';
 import { finishDesk } from './finish.js';
 import { giveUpDesk } from './give-up.js';
 import { logTimeDesk } from './log-time.js';
 import { looserDesk } from './looser.js';
 import { lostCountDesk } from './lost-count.js';
+import { patternPriceDesk, shopPriceDesk } from './money-questions.js';
 import { planDesk } from './plan.js';
 import { readingDesk } from './reading.js';
 import { recordGaugeDesk } from './record-gauge.js';
 import { setCurrencyDesk } from './set-currency.js';
 import { setHoursDesk } from './set-hours.js';
+import { setRatesDesk, showRatesDesk } from './set-rates.js';
 import { setStopDesk } from './set-stop.js';
 import { setTimeZoneDesk } from './set-time-zone.js';
 import { showGaugeDesk } from './show-gauge.js';
@@ -60,6 +63,11 @@ const desks: { [K in RequestKind]: Desk<K> } = {
   show_shelf: showShelfDesk,
   sold_as: soldAsDesk,
   buy: buyDesk,
+  set_rates: setRatesDesk,
+  show_rates: showRatesDesk,
+  cost: costDesk,
+  shop_price: shopPriceDesk,
+  pattern_price: patternPriceDesk,
   set_currency: setCurrencyDesk,
   log_time: logTimeDesk,
   clock: clockDesk,

@@ -1,23 +1,24 @@
 import { minorDigits, minorOf, say, type Words } from '../../core/index.js';
 import type { Effect } from '../effect.js';
 import type { Offered } from '../reply.js';
-import type { PriceAsk, Request } from '../request.js';
+import type { MoneyAsk, Request } from '../request.js';
 import type { Price } from '../store/ports.js';
 import { type At, type DeskAnswer, refusal } from './desk.js';
 import { asked } from './question.js';
 
 const MOST = 1_000_000;
 
+const OF_MONEY = ['stock', 'sold_as', 'buy', 'set_rates', 'cost', 'shop_price', 'pattern_price'] as const;
 /** Requests that tell prices. */
-export type OfMoney = Request & { kind: 'stock' | 'sold_as' | 'buy' };
+export type OfMoney = Extract<Request, { kind: (typeof OF_MONEY)[number] }>;
 export const isOfMoney = (request: Request | undefined): request is OfMoney =>
-  request?.kind === 'stock' || request?.kind === 'sold_as' || request?.kind === 'buy';
+  OF_MONEY.some((kind) => kind === request?.kind);
 
 /** Prices in minor units, what a first currency makes of the maker's, and what to say of it; or the answer that they cannot be read. */
 type Priced = { prices: Price[]; effects: Effect[]; notes: Words[]; assumed: Words[] } | { answer: DeskAnswer };
 
 /** Prices as they were asked, in the currency typed with them, else the maker's own. Writes nothing. */
-export function priced(asks: readonly PriceAsk[], request: OfMoney, at: At): Priced {
+export function priced(asks: readonly MoneyAsk[], request: OfMoney, at: At): Priced {
   const { currency: own } = at.maker;
   const prices: Price[] = [];
   for (const { amount, currencies, said } of asks) {
@@ -68,16 +69,29 @@ function currencyQuestion(request: OfMoney, currencies: readonly string[], said:
 /** The same request with its prices in one currency. */
 export function inCurrency(request: OfMoney, code: string): OfMoney {
   const currencies = [code];
-  const all = (prices: readonly PriceAsk[]) => prices.map((price) => inOne(price, currencies));
-  if (request.kind === 'sold_as') return { ...request, prices: all(request.prices) };
-  if (request.kind === 'buy') {
-    const ways = request.buy.ways.map((way) => ({ ...way, prices: all(way.prices) }));
-    return { kind: 'buy', buy: { ...request.buy, ways } };
+  const inOne = <M extends MoneyAsk>(price: M): M => (price.currencies.length > 1 ? { ...price, currencies } : price);
+  switch (request.kind) {
+    case 'sold_as':
+      return { ...request, prices: request.prices.map(inOne) };
+    case 'set_rates':
+      return { ...request, rates: request.rates.map((rate) => ({ ...rate, prices: rate.prices.map(inOne) })) };
+    case 'stock': {
+      const { price, ...stock } = request.stock;
+      return { kind: 'stock', stock: { ...stock, ...(price && { price: inOne(price) }) } };
+    }
+    case 'buy': {
+      const ways = request.buy.ways.map((way) => ({ ...way, prices: way.prices.map(inOne) }));
+      return { kind: 'buy', buy: { ...request.buy, ways } };
+    }
+    case 'cost': {
+      const { price, ...cost } = request.cost;
+      return { kind: 'cost', cost: { ...cost, ...(price && { price: inOne(price) }) } };
+    }
+    case 'shop_price':
+      return { kind: 'shop_price', shop: { ...request.shop, price: inOne(request.shop.price) } };
+    case 'pattern_price': {
+      const { price, ...pattern } = request.pattern;
+      return { kind: 'pattern_price', pattern: { ...pattern, ...(price && { price: inOne(price) }) } };
+    }
   }
-  const { price, ...stock } = request.stock;
-  return { kind: 'stock', stock: { ...stock, ...(price && { price: inOne(price, currencies) }) } };
 }
-
-/** A price whose currency is in doubt, in the one meant. */
-const inOne = (price: PriceAsk, currencies: string[]): PriceAsk =>
-  price.currencies.length > 1 ? { ...price, currencies } : price;

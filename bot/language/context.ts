@@ -27,6 +27,8 @@ export type Context = {
   offered?: readonly string[] | undefined;
   /** Words of a request that waits for its piece to be named: they are read again with the answer. */
   held?: string | undefined;
+  /** True right after an answer about cost: `at 52` is then a price. */
+  onCost?: boolean | undefined;
   command?: '/rows' | '/gauge' | '/walewright' | undefined;
   /** Reads a date after a cue word from the free part of a text; loaded only when there is a cue. */
   due?: ((text: string) => DueDate | undefined) | undefined;

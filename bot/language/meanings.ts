@@ -9,6 +9,7 @@ import { readBench, readNames, withNeedles } from './readers/bench.js';
 import { readChoices } from './readers/choices.js';
 import { readContents, thingIn } from './readers/contents.js';
 import { COPIES, isOfEach, readCopies } from './readers/copies.js';
+import { readCosts, readRates } from './readers/costs.js';
 import { claimFieldWords } from './readers/fields.js';
 import { focusOf } from './readers/focus.js';
 import { readGauge } from './readers/gauge.js';
@@ -50,8 +51,10 @@ export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefi
   const quantities = sheet.tokens.flatMap((t) => (t.is === 'quantity' ? [t.quantity] : []));
   const bare = bareUnit(quantities, context.units);
   const isOfMachines = asksMachine(sheet, context);
+  const costs = [...readRates(sheet), ...readCosts(sheet, context)];
   const buying = buyingMeanings(sheet, context);
   const work = [
+    ...costs,
     ...buying,
     ...benchMeanings(sheet, context),
     ...shelfMeanings(sheet, context),
@@ -82,7 +85,15 @@ const hasMore = (sheet: Sheet, { pieces }: Context): boolean =>
  * made in vain; a plan is made before its yarn is bought and it is started.
  */
 const turnOf = ({ kind }: Meaning): number =>
-  kind === 'unread' ? 1 : kind === 'plan' || kind === 'change' ? 2 : kind === 'buy' ? 3 : kind === 'start' ? 4 : 0;
+  kind === 'unread'
+    ? 1
+    : kind === 'plan' || kind === 'change'
+      ? 2
+      : kind === 'buy' || kind === 'cost'
+        ? 3
+        : kind === 'start'
+          ? 4
+          : 0;
 
 /** A machine or yarn named for one of several plans is that of all. */
 function onOneBench(meanings: readonly Meaning[]): Meaning[] {

@@ -4,6 +4,7 @@ import type { Measurements, Profiles, Yarns } from './ports/gauge.js';
 import type { Makers } from './ports/makers.js';
 import type { Address, Body, OutboxRow } from './ports/outbox.js';
 import type { Plans } from './ports/plans.js';
+import type { RatesPort } from './ports/rates.js';
 import type { PutUps, Shelf } from './ports/shelf.js';
 import type { Readings, Works } from './ports/works.js';
 
@@ -12,6 +13,7 @@ export * from './ports/gauge.js';
 export * from './ports/makers.js';
 export * from './ports/outbox.js';
 export * from './ports/plans.js';
+export * from './ports/rates.js';
 export * from './ports/shelf.js';
 export * from './ports/works.js';
 
@@ -29,6 +31,7 @@ export type Bound = {
   readings: Readings;
   putUps: PutUps;
   shelf: Shelf;
+  rates: RatesPort;
   benchLog: BenchLog;
   clocks: Clocks;
   plans: Plans;

@@ -1,4 +1,5 @@
 import type { Count, Driver, Form, State } from '../../core/index.js';
+import type { RateOf } from '../asks/rates.js';
 import type { LotOf, Outcome, TallyEntry, Units } from './ports.js';
 
 /** The tables as Kysely sees them. Times are epoch ms, lengths mm, JSON text; absent is null, never in a key. */
@@ -121,6 +122,14 @@ export type Tables = {
     said: string;
     at_ms: number;
     undone_at_ms: number | null;
+  };
+  rate: Omit<Row, 'id'> & {
+    /** A maker's id, '' for the team. */
+    owner: string;
+    of_what: RateOf;
+    name: string;
+    name_key: string;
+    value_json: string;
   };
   bench_log: Row & {
     maker_id: string;

@@ -10,6 +10,7 @@ import { outbox } from './repositories/outbox.js';
 import { plans } from './repositories/plans.js';
 import { profiles } from './repositories/profiles.js';
 import { putUps } from './repositories/put-ups.js';
+import { rates } from './repositories/rates.js';
 import { readings } from './repositories/readings.js';
 import { shelf } from './repositories/shelf.js';
 import { works } from './repositories/works.js';
@@ -54,6 +55,7 @@ function bound(db: Kysely<Tables>, workspaceId: string): Bound {
     yarns: yarns(db, workspaceId),
     putUps: putUps(db, workspaceId),
     shelf: shelf(db, workspaceId),
+    rates: rates(db, workspaceId),
     benchLog: benchLog(db, workspaceId),
     clocks: clocks(db, workspaceId),
     conversations: conversations(db, workspaceId),

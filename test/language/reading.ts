@@ -151,6 +151,42 @@ function workLine(meaning: Meaning): string {
     case 'set_currency':
     case 'of_lot':
       return shelfLine(meaning);
+    case 'set_rates':
+      return joined([
+        'rates',
+        ...meaning.rates.map(({ of, name = of, percent, prices }) =>
+          joined([
+            `${name}=${[percent === undefined ? '' : `${percent}%`, ...prices.map(figures)].filter(Boolean).join(' ')}`,
+          ]),
+        ),
+        meaning.team && 'team',
+      ]);
+    case 'show_rates':
+      return 'show_rates';
+    case 'cost': {
+      const { copies, price, margin, markup, breakEven } = meaning.cost;
+      return joined([
+        'cost',
+        copies !== undefined && `x${copies}`,
+        price && `at=${[price.amount, ...price.currencies].join(' ')}`,
+        margin !== undefined && `margin=${margin}%`,
+        markup !== undefined && `markup=${markup}%`,
+        breakEven && 'even',
+      ]);
+    }
+    case 'shop_price': {
+      const { way, price, percent } = meaning.shop;
+      return joined([way, price.amount, percent !== undefined && `keeps=${percent}%`]);
+    }
+    case 'pattern_price': {
+      const { hours, price, copies } = meaning.pattern;
+      return joined([
+        'pattern',
+        hours !== undefined && `hours=${hours}`,
+        price && `at=${price.amount}`,
+        copies !== undefined && `copies=${copies}`,
+      ]);
+    }
     case 'buy': {
       const { copies, sure, reserve, yarn, dyeLot, ways } = meaning.buy;
       return joined([
@@ -253,6 +289,9 @@ const first = (focus: readonly string[]): string[] =>
 
 const ready = (due: Due | undefined): string | undefined =>
   due && joined([`by=${due.day}`, due.event !== undefined && `event=${due.event}`]);
+
+const figures = ({ amount, count, currencies }: { amount: number; count: number; currencies: string[] }): string =>
+  [`${amount}/${count}`, ...currencies].join(' ');
 
 const joined = (parts: readonly unknown[]): string => parts.filter(Boolean).join(' ');
 

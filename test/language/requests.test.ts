@@ -4,6 +4,7 @@ import { BENCHES_THEMES } from './requests/benches.js';
 import { BUYING_THEMES } from './requests/buying.js';
 import { CONTENTS_THEMES } from './requests/contents.js';
 import { CORRECTIONS_THEMES } from './requests/corrections.js';
+import { COST_THEMES } from './requests/costs.js';
 import { DATES_THEMES } from './requests/dates.js';
 import { GAUGE_MORE_THEMES } from './requests/gauge-more.js';
 import { GAUGES_THEMES } from './requests/gauges.js';
@@ -42,6 +43,7 @@ const THEMES = [
   ...SHELF_THEMES,
   ...BUYING_THEMES,
   ...TIME_THEMES,
+  ...COST_THEMES,
 ];
 
 describe.each(THEMES)('%s', (_theme, rows) => {

@@ -2,6 +2,7 @@ import type { Migration } from 'kysely';
 import { first } from './0001-first.js';
 import { work } from './0002-work.js';
 import { shelf } from './0003-shelf.js';
+import { rateCard } from './0005-rate-card.js';
 import { benchLog } from './0006-bench-log.js';
 
 /** Every migration by name, in order: a static map, so that nothing scans a folder. */
@@ -9,5 +10,6 @@ export const migrations: Record<string, Migration> = {
   '0001-first': first,
   '0002-work': work,
   '0003-shelf': shelf,
+  '0005-rate-card': rateCard,
   '0006-bench-log': benchLog,
 };

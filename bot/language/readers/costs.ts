@@ -1,0 +1,233 @@
+import { quantityAt } from '../../../core/index.js';
+import type { CostAsk, Meaning, MoneyAsk, PatternAsk, RateAsk } from '../../request.js';
+import type { Context } from '../context.js';
+import { currenciesNamed, hundredthsNamed } from '../currencies.js';
+import { claim, isFree, type Sheet } from '../sheet.js';
+import { isNotion } from './things.js';
+
+/** Money in a text: `€1.20`, `1,20 euros`, `-5`, `80p`. */
+const MONEY = String.raw`-?(?:[a-z]{0,2}[$€£¥₹]\s?|(?:aud|cad|chf|dkk|eur|gbp|jpy|nok|nzd|sek|usd) )?\d+(?:[.,]\d+)?(?:\s?(?:[$€£¥₹]|euros?\b|eur\b|gbp\b|usd\b|pounds?\b|quid\b|dollars?\b|pence\b|p\b|cents?\b|yen\b|kr\b|chf\b|francs?\b))?`;
+const PERCENT = String.raw`(-?\d+(?:[.,]\d+)?)\s?(?:%|per ?cent)`;
+const IS = String.raw`(?:\s(?:is|are|at|costs?|of)|:|\s?=)?\s`;
+const AN_HOUR = String.raw`\s?(?:an|per|a|\/)\s?(?:hour|hr|h)\b`;
+const NUMBER = String.raw`\d+|two|three|four|five|six|seven|eight|nine|ten|twelve|twenty`;
+
+/** The amount that a text is, in whole units. */
+function moneyIn(text: string): MoneyAsk {
+  const said = text.trim();
+  const named = said.replace(/[\d.,\s-]/g, '').toLowerCase();
+  const amount = Number((/\d+(?:[.,]\d+)?/.exec(said)?.[0] ?? '').replace(',', '.')) * (said.startsWith('-') ? -1 : 1);
+  const parts = named === '' ? undefined : hundredthsNamed(named);
+  if (parts !== undefined) return { amount: amount / 100, currencies: [...parts], said };
+  return { amount, currencies: [...(currenciesNamed(named) ?? [])], said };
+}
+
+const figureIn = (text: string): number =>
+  (text.startsWith('-') ? -1 : 1) * (quantityAt(text.replace('-', ''), 0)?.lo ?? Number.NaN);
+const once = (money: MoneyAsk) => ({ ...money, count: 1 });
+
+type Found = { from: number; to: number };
+
+/** Every free place where a form stands. */
+function places(sheet: Sheet, form: RegExp): (Found & { parts: (string | undefined)[] })[] {
+  return [...sheet.text.matchAll(form)].flatMap((match) => {
+    const found = { from: match.index, to: match.index + match[0].length };
+    const inside = tokensOf(sheet, found);
+    return inside.length > 0 && inside.every((i) => isFree(sheet, i)) ? [{ ...found, parts: [...match] }] : [];
+  });
+}
+
+/** Indexes of the tokens that lie in a stretch of the text. */
+const tokensOf = (sheet: Sheet, { from, to }: Found): number[] =>
+  sheet.tokens.flatMap(({ start, end }, i) => (end > from && start < to ? [i] : []));
+
+const OWN = "(?:my |our |the |team |teams |team's |the team's )*";
+
+/** Lines of a rate card by what begins them; the first group is money, the next a share. */
+const RATE_FORMS: readonly [RateAsk['of'], RegExp][] = [
+  ['overhead', new RegExp(String.raw`\b${OWN}overheads?${IS}(${MONEY})${AN_HOUR}`, 'gi')],
+  ['overhead', new RegExp(String.raw`\b${OWN}overheads?${IS}()${PERCENT}`, 'gi')],
+  ['overhead', /\bno overheads?()\b/gi],
+  [
+    'hour',
+    new RegExp(
+      String.raw`\b(?:${OWN}(?:time|hours?|hourly rate|rate|labou?r|wage)${IS}|i (?:charge|pay myself|want|ask|take) )(${MONEY})(?:${AN_HOUR})?`,
+      'gi',
+    ),
+  ],
+  [
+    'packing',
+    new RegExp(
+      String.raw`\b${OWN}(?:packing|packaging|wrapping)${IS}(${MONEY})(?:\s(?:each|a piece|apiece|per piece))?`,
+      'gi',
+    ),
+  ],
+  [
+    'fee',
+    new RegExp(
+      String.raw`\b${OWN}(?:(?:card|platform|shop|sales?|selling|listing|market) )?fees?${IS}${PERCENT}(?:\s(?:and|plus)\s(${MONEY})(?:\s(?:a|per|each) sale)?)?`,
+      'gi',
+    ),
+  ],
+  ['stall', new RegExp(String.raw`\b${OWN}(?:stall|stand|pitch|booth)(?: fee)?${IS}(${MONEY})`, 'gi')],
+];
+
+const NOTION = new RegExp(
+  String.raw`(?:^|[.;,\n]\s*|\band )((?:\d+ in )?[a-z]+)(?: are| is| cost| costs|:) (${MONEY})(?: each| a piece| apiece| ea)?((?:,? (?:and |or )?(?:${NUMBER}) for ${MONEY})*)`,
+  'gi',
+);
+const PACK = new RegExp(`(${NUMBER}) for (${MONEY})`, 'gi');
+
+/** What is told of a rate card: `my time is 18 an hour`, `zips are 1.20 each, ten for 9`, `card fee 1.7%`. */
+export function readRates(sheet: Sheet): Meaning[] {
+  const found = [
+    ...RATE_FORMS.flatMap(([of, form]) => places(sheet, form).map((place) => ({ of, place }))),
+    ...notions(sheet),
+  ];
+  const rates = found.flatMap(({ of, place }): RateAsk[] => {
+    if (tokensOf(sheet, place).some((i) => !isFree(sheet, i))) return [];
+    claim(sheet, 'rate card', ...tokensOf(sheet, place));
+    return [rateOf(of, place.parts)];
+  });
+  if (rates.length === 0) return [];
+  const team = /\bteam'?s?\b/i.test(sheet.text);
+  return [{ kind: 'set_rates', rates, ...(team && { team }), said: 'what the rate card said' }];
+}
+
+function rateOf(of: RateAsk['of'], parts: readonly (string | undefined)[]): RateAsk {
+  const [all = '', first = '', second, third] = parts;
+  if (of === 'notion') {
+    const packs = [...(third ?? '').matchAll(PACK)].map(([, count = '', money = '']) => ({
+      ...moneyIn(money),
+      count: figureIn(count),
+    }));
+    return { of, name: first.toLowerCase(), prices: [once(moneyIn(second ?? '')), ...packs] };
+  }
+  if (of === 'fee')
+    return { of, percent: figureIn(first), prices: second === undefined ? [] : [once(moneyIn(second))] };
+  if (second !== undefined) return { of, percent: figureIn(second), prices: [] };
+  if (first === '') return { of, prices: [{ amount: 0, currencies: [], said: all, count: 1 }] };
+  return { of, prices: [once(moneyIn(first))] };
+}
+
+/** `zips are 1.20 each`: a notion alone at the start of a clause, not one that is on hand or wanted. */
+const notions = (sheet: Sheet) =>
+  places(sheet, NOTION)
+    .filter(({ parts }) => isNotion(parts[1]?.split(' ').at(-1)?.toLowerCase()))
+    .map((place) => ({ of: 'notion' as const, place: { ...place, from: place.from + lead(place.parts) } }));
+
+/** Characters before the name of the notion. */
+const lead = ([all = '', name = '']: readonly (string | undefined)[]): number => all.indexOf(name);
+
+const AT_PRICE = '(?:sell(?:ing)? (?:it |them |one )?(?:at|for)|priced?(?: (?:of|at))?|at|for)';
+const SHOW =
+  /^(?:show |what(?:'s| is| are) )?(?:me )?(?:my |our |the )?(?:rates|rate card|prices on my card)(?: please)?$/i;
+const THIS = '(?:it|this|that|one|they|these|those|(?:a|the) piece)';
+const COUNT = String.raw`(\d+|ten|twelve|twenty)`;
+/** Its groups are how many of them. */
+const COST = new RegExp(
+  String.raw`\b(?:(?:what|how much) (?:does|do|would|will) (?:making )?(?:${THIS}|${COUNT}(?: of (?:it|them|these))?) cost(?: me)?(?: to make)?|what(?:'s| is) the cost|(?:and )?(?:the |unit |my )?costs?(?: of (?:making )?${THIS}(?![a-z]))?)(?: (?:of|for) ${COUNT}(?= ?(?:$|[.,?;]|of (?:them|these)|at\b|please)))?(?: of (?:them|these))?`,
+  'gi',
+);
+
+/** What a piece costs and sells for: `what does it cost?`, `cost at 48`, `price at 40% margin`, `break even at 48`. */
+export function readCosts(sheet: Sheet, { onCost = false }: Context): Meaning[] {
+  const text = sheet.text.trim().replace(/[?.!]+$/, '');
+  if (SHOW.test(text)) return claimed(sheet, { kind: 'show_rates' });
+  const shop = shopIn(sheet) ?? patternIn(sheet);
+  if (shop !== undefined) return [shop];
+  const cost: CostAsk = {};
+  const share = first(
+    sheet,
+    new RegExp(
+      String.raw`\b(?:price |ask )?(?:at |for |with )?(?:an? )?(?:${PERCENT} (margin|mark-?up)|(margin|mark ?-?up) (?:of )?${PERCENT})`,
+      'gi',
+    ),
+  );
+  if (share !== undefined) {
+    const [, before, way1, way2, after] = share.parts;
+    const way = (way1 ?? way2 ?? '').toLowerCase() === 'margin' ? 'margin' : 'markup';
+    cost[way] = figureIn(before ?? after ?? '');
+    claim(sheet, 'price', ...tokensOf(sheet, share));
+  }
+  const even = first(sheet, /\bbreak[ -]?even\b/gi);
+  if (even !== undefined) {
+    cost.breakEven = true;
+    claim(sheet, 'cost', ...tokensOf(sheet, even));
+  }
+  const asked = isCostAsked(text) ? first(sheet, COST) : undefined;
+  if (asked !== undefined) {
+    const copies = asked.parts[1] ?? asked.parts[2];
+    if (copies !== undefined) cost.copies = figureIn(copies);
+    claim(sheet, 'cost', ...tokensOf(sheet, asked));
+  }
+  const isAsked = share !== undefined || even !== undefined || asked !== undefined;
+  const form = isAsked
+    ? new RegExp(String.raw`\b${AT_PRICE} (${MONEY})(?: each| a piece)?(?= ?(?:$|[?.!,;]|please))`, 'gi')
+    : new RegExp(
+        String.raw`^(?:and )?(?:what (?:do|would|will) i (?:earn|make|get) )?(?:(?:if i )?(?:sell|charge|ask)(?:ing)? (?:it |them |one )?(?:at |for )?|at (?=${onCost ? '' : '[a-z]{0,2}[$€£¥₹]'}))(${MONEY})(?: each)?\??$`,
+        'gi',
+      );
+  const price = share === undefined ? first(sheet, form) : undefined;
+  if (price !== undefined) {
+    cost.price = moneyIn(price.parts[1] ?? '');
+    claim(sheet, 'price', ...tokensOf(sheet, price));
+  }
+  return isAsked || price !== undefined ? [{ kind: 'cost', cost }] : [];
+}
+
+/** A question, or words that begin with the cost: `it costs 6.50 a ball` tells a price. */
+const isCostAsked = (text: string): boolean =>
+  /^(?:and |so |ok |please )*(?:what|how much|(?:the |unit |my )?costs?\b(?! (?:me )?\d))/i.test(text) ||
+  /\bwhat (?:does|do|would|will) (?:it|this|one|they) cost\b/i.test(text);
+
+function first(sheet: Sheet, form: RegExp) {
+  return places(sheet, form)[0];
+}
+
+function claimed(sheet: Sheet, meaning: Meaning): Meaning[] {
+  claim(sheet, 'rate card', ...sheet.tokens.keys());
+  return [meaning];
+}
+
+/** `wholesale of 48`, `retail for 24 at 40%`. */
+function shopIn(sheet: Sheet): Meaning | undefined {
+  const found = first(
+    sheet,
+    new RegExp(
+      String.raw`\b(wholesale|retail)(?: price)?(?: (?:of|from|for|at|if it sells at))? (${MONEY})(?:,? (?:at |with |keeping )?${PERCENT}(?: margin)?)?`,
+      'gi',
+    ),
+  );
+  if (found === undefined) return undefined;
+  const [, way = '', money = '', percent] = found.parts;
+  claim(sheet, 'price', ...tokensOf(sheet, found));
+  return {
+    kind: 'shop_price',
+    shop: {
+      way: way.toLowerCase() === 'retail' ? 'retail' : 'wholesale',
+      price: moneyIn(money),
+      ...(percent !== undefined && { percent: figureIn(percent) }),
+    },
+  };
+}
+
+/** `pattern at 6.00, 20 hours`, `price for the pattern, 12 hours, 40 copies`. */
+function patternIn(sheet: Sheet): Meaning | undefined {
+  const text = sheet.text;
+  if (!/\bpattern\b/i.test(text)) return undefined;
+  const hours = /(\d+(?:[.,]\d+)?)\s?(?:hours?|hrs?|h)\b/i.exec(text)?.[1];
+  const copies = /(?:sell |for )?(\d+)(?: copies| sales| of them)\b|\bsell (\d+)\b/i.exec(text);
+  const price = new RegExp(String.raw`\b(?:at|for|price)\s(${MONEY})(?!\s?(?:hours?|hrs?|h|copies|sales)\b)`, 'i').exec(
+    text,
+  )?.[1];
+  const isAsked = hours !== undefined || copies !== null || /\b(?:price|sell|cost|earn|pay)\b/i.test(text);
+  if (!isAsked) return undefined;
+  claim(sheet, 'pattern', ...sheet.tokens.keys());
+  const pattern: PatternAsk = {
+    ...(hours !== undefined && { hours: figureIn(hours) }),
+    ...(price !== undefined && { price: moneyIn(price) }),
+    ...(copies !== null && { copies: Number(copies[1] ?? copies[2]) }),
+  };
+  return { kind: 'pattern_price', pattern };
+}
