@@ -44,6 +44,7 @@ export type BotProblem =
   | { code: 'of_cost'; problem: CostProblem }
   /** A question about money that lacks a part: what to say. */
   | { code: 'says_too_little'; needs: string; example: string }
+  | { code: 'of_stripes'; problem: YarnProblem }
   | { code: 'not_on_shelf'; name: string; dyeLot: string; lots: readonly string[] }
   /** Less than was to go, or than work was promised. */
   | { code: 'shelf_too_low'; lot: string; holds: Words; aside: Words | undefined };

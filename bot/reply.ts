@@ -16,6 +16,7 @@ import type { AnyProblem } from './problems.js';
 import type { BenchReply, Took } from './replies/bench.js';
 import type { BuyReply } from './replies/buy.js';
 import type { CostingReply } from './replies/costing.js';
+import type { StripesShown } from './replies/stripes.js';
 import type { Counter, PlanAsk, Request, Size, Value } from './request.js';
 import type { Ball, Lot, Machine, Profile, PutUp, StoredMeasurement, Yarn } from './store/ports.js';
 
@@ -34,6 +35,8 @@ export type WorkShown = {
   stopAt: number;
   soFarMm: number | undefined;
   measureAt: number | undefined;
+  /** In stripes: the colour that is on, and the next change. */
+  colour?: Words | undefined;
 };
 
 /** The yarn of one piece before something was learned of it, and after. */
@@ -48,6 +51,7 @@ export type MakersBench = MachineBench & { machine: Machine; profile: Profile };
 export type Reply = { offers: readonly Offered[] } & (
   | {
       kind: 'plan';
+      stripes?: StripesShown | undefined;
       plan: Plan;
       planId: string;
       ask: PlanAsk;
@@ -167,7 +171,13 @@ export type Reply = { offers: readonly Offered[] } & (
       assumed: readonly Words[];
     }
   | BuyReply
-  | { kind: 'steps'; plan: Plan; form: 'long' | 'short'; rowsBefore: number | undefined }
+  | {
+      kind: 'steps';
+      plan: Plan;
+      form: 'long' | 'short';
+      rowsBefore: number | undefined;
+      stripes?: StripesShown | undefined;
+    }
   | {
       kind: 'question';
       asks: Words;

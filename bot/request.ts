@@ -15,6 +15,7 @@ export * from './asks/gauge.js';
 export * from './asks/plan.js';
 export * from './asks/rates.js';
 export * from './asks/stock.js';
+export * from './asks/stripes.js';
 export * from './asks/value.js';
 export * from './asks/work.js';
 

@@ -91,9 +91,16 @@ function changed(edit: Edit, talk: Conversation): Request {
     on: rebenched(subject.on, edit.on),
     focus: edit.focus.length > 0 ? edit.focus : subject.focus,
     due: edit.due ?? subject.due,
+    stripes: restriped(subject.stripes, edit.stripes),
   };
   if (talk.pending?.request.kind === 'which_machine') return { kind: 'which_machine', ask };
   return { kind: 'plan', ask, follows: talk.pending === undefined };
+}
+
+/** The stripes that a follow-up leaves a plan with. */
+function restriped(before: PlanAsk['stripes'], edit: Edit['stripes']): PlanAsk['stripes'] {
+  if (edit === 'meet') return before && { ...before, meets: true };
+  return edit === null ? undefined : (edit ?? before);
 }
 
 /** Another machine brings its own needles, and the setting of the one before it means nothing there. */

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { Stripes } from './stripes.js';
 import { Value } from './value.js';
 
 /** Which machine and yarn, in the maker's words; absent parts follow what was used last. */
@@ -32,6 +33,7 @@ export const PlanAsk = z.object({
   on: Bench.default({}),
   focus: z.array(z.enum(['rows', 'needles', 'yarn', 'notions', 'steps', 'checklist', 'time'])).default([]),
   due: Due.optional(),
+  stripes: Stripes.optional(),
   /** The maker's words for the sizes, kept while the piece is not known and so cannot be asked what they mean. */
   words: z.string().optional(),
 });
@@ -46,5 +48,7 @@ export const Edit = z.object({
   on: Bench.default({}),
   focus: PlanAsk.shape.focus,
   due: PlanAsk.shape.due,
+  /** Null for none; `meet` holds the rows to the repeat that is in hand. */
+  stripes: Stripes.or(z.literal('meet')).nullable().optional(),
 });
 export type Edit = z.infer<typeof Edit>;

@@ -13,11 +13,12 @@ import {
 } from '../../core/index.js';
 import { typedLimits, unitsTyped } from '../desk/typed.js';
 import type { ReplyOf } from '../reply.js';
-import type { Due, PlanAsk, Value } from '../request.js';
+import type { Due, PlanAsk, Request, Value } from '../request.js';
 import { type Card, plainCard } from './card.js';
 import { capital, changedLine, counted, gaugeName, joined } from './names.js';
 import { atHandLine, notionsFact, notionsLead } from './notions.js';
 import { formAsked, stepLines, timesLine } from './steps.js';
+import { stripesChecklist, stripesFact } from './stripes.js';
 import { timeFact, timeLead } from './time.js';
 import { yarnFact, yarnFacts, yarnLead } from './yarn.js';
 
@@ -53,6 +54,7 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
       ...(first === 'yarn' ? yarnFacts(plan, printing, ball) : yarnFact(plan, printing)),
       ...(reply.time === undefined ? [] : timeFact(reply.time)),
       ...(first === 'notions' ? [] : notionsFact(plan, printing)),
+      ...stripesFact(reply.stripes, printing),
       { label: 'Assumed', text: assumedText(reply, printing) },
     ],
     offers: reply.offers,
@@ -61,6 +63,7 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
     sayings: [
       'start',
       'steps',
+      ...meeting(reply),
       ...onOther(reply),
       ...(changed.length === 0 ? [] : ['undo']),
       'my gauge',
@@ -74,10 +77,17 @@ const timeAsked = ({ plan, ask, time }: ReplyOf<'plan'>): string | undefined =>
   time === undefined || ask.focus.includes('rows')
     ? undefined
     : timeLead(time, plan.label, pieceById(plan.piece)?.isPair === true);
+/** Words that hold the rows to the stripes. */
+const meeting = ({ stripes, offers }: ReplyOf<'plan'>): string[] =>
+  stripes?.met === undefined ? [] : offers.flatMap(({ request, say }) => (isMeeting(request) && say ? [say] : []));
+
+const isMeeting = (request: Request): boolean => request.kind === 'plan' && request.ask.stripes?.meets === true;
 
 /** Words that plan it on the other machine that fits. */
 const onOther = ({ elsewhere, offers }: ReplyOf<'plan'>): string[] =>
-  elsewhere === undefined ? [] : offers.flatMap(({ request, say }) => (request.kind === 'plan' && say ? [say] : []));
+  elsewhere === undefined
+    ? []
+    : offers.flatMap(({ request, say }) => (request.kind === 'plan' && !isMeeting(request) && say ? [say] : []));
 
 const assumedText = ({ plan, assumed }: ReplyOf<'plan'>, printing: Printing): string =>
   `${[...plan.assumed, ...assumed].map((words) => printed(words, printing)).join('; ')}.`;
@@ -198,7 +208,7 @@ function dayInWords(iso: string): string {
 }
 
 /** The steps of a plan, numbered, with what to have at hand and the cautions that go with it. */
-export function stepsCard({ plan, form, rowsBefore, offers }: ReplyOf<'steps'>, printing: Printing): Card {
+export function stepsCard({ plan, form, rowsBefore, stripes, offers }: ReplyOf<'steps'>, printing: Printing): Card {
   const moved =
     rowsBefore === undefined ? [] : [`Your gauge has moved on since: it was ${counted(rowsBefore, 'row')} then.`];
   const on = plan.needles === undefined ? '' : ` on ${counted(plan.needles, 'needle')}`;
@@ -207,6 +217,7 @@ export function stepsCard({ plan, form, rowsBefore, offers }: ReplyOf<'steps'>, 
     kept: true,
     body: [...moved, ...atHandLine(plan, printing), ...timesLine(plan)],
     steps: stepLines(plan, form, printing),
+    facts: stripesChecklist(stripes, printing),
     offers,
     foot: plan.cautions.map((words) => printed(words, printing)),
     sayings: [form === 'long' ? 'short steps' : 'long steps', 'my gauge', ...resize(plan, printing)],

@@ -18,6 +18,7 @@ import { costSentence } from './cost-sentences.js';
 import { AN_EXAMPLE, capital, dayInWords, joined } from './names.js';
 import { type Sentence, sentence } from './sentence.js';
 import { shelfSentence } from './shelf-sentences.js';
+import { stripeSentence } from './stripe-sentences.js';
 import { timeSentence } from './time-sentences.js';
 import { unreadSentence } from './unread-sentences.js';
 import { yarnSentence } from './yarn-sentences.js';
@@ -206,6 +207,8 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
       return sentence(`I need ${problem.needs}`, ['Say it again with that.'], [problem.example]);
     case 'of_yarn':
       return yarnSentence(problem.problem, printing);
+    case 'of_stripes':
+      return stripeSentence(problem);
     case 'no_plan_yet':
       return sentence(
         'There is no plan here yet',

@@ -3,6 +3,7 @@ import { machineName } from '../desk/names.js';
 import { typedSize } from '../desk/typed.js';
 import type { ReplyOf, WorkShown } from '../reply.js';
 import { type Card, plainCard } from './card.js';
+import { capital } from './names.js';
 
 /** The row counter: where the work is, how far to go, and where to measure. */
 export function workCard({ work, became, notes, offers }: ReplyOf<'work'>, printing: Printing): Card {
@@ -33,7 +34,10 @@ export function rowLead({ rows, stopAt }: Pick<WorkShown, 'rows' | 'stopAt'>): s
   return left === 0 ? `Row ${rows} of ${stopAt}: stop here` : `Row ${rows} of ${stopAt}: ${-left} too many`;
 }
 
-function whereabouts({ label, machine, rows, stopAt, soFarMm, measureAt }: WorkShown, { units }: Printing): string {
+function whereabouts(work: WorkShown, printing: Printing): string {
+  const { label, machine, rows, stopAt, soFarMm, measureAt, colour } = work;
+  const { units } = printing;
+  const on = colour === undefined ? '' : ` ${capital(printed(colour, printing))}`;
   const soFar = soFarMm === undefined || rows === 0 ? '' : `, about ${printedLength(soFarMm, units)} at rest so far`;
   const next =
     rows > stopAt
@@ -41,7 +45,7 @@ function whereabouts({ label, machine, rows, stopAt, soFarMm, measureAt }: WorkS
       : measureAt === undefined
         ? ''
         : ` Measure at row ${measureAt}, ${measureAt - rows} on.`;
-  return `${label} on ${machineName(machine)}${soFar}.${next}`;
+  return `${label} on ${machineName(machine)}${soFar}.${on}${next}`;
 }
 
 const sayings = ({ rows, stopAt }: WorkShown): string[] =>

@@ -49,7 +49,26 @@ export function changesBetween(before: PlanAsk | undefined, after: PlanAsk): Wor
   const each = after.sizes === undefined ? '' : ' of each';
   const copies = before.copies === after.copies ? [] : [say`how many, ${after.copies}${each}`];
   const due = before.due?.day === after.due?.day ? [] : [say`the day, ${after.due?.said ?? ''}`];
-  return [...values, ...sizesChanged(before, after), ...copies, ...benchChanges(before.on, after.on), ...due];
+  return [
+    ...values,
+    ...sizesChanged(before, after),
+    ...copies,
+    ...benchChanges(before.on, after.on),
+    ...due,
+    ...stripesChanged(before.stripes, after.stripes),
+  ];
+}
+
+function stripesChanged(before: PlanAsk['stripes'], after: PlanAsk['stripes']): Words[] {
+  if (before?.said === after?.said && before?.meets === after?.meets) return [];
+  if (after === undefined) return [say`no stripes`];
+  return [
+    after.meets === true
+      ? say`rows to a whole repeat`
+      : after.said.includes('stripe')
+        ? say`${after.said}`
+        : say`stripes, ${after.said}`,
+  ];
 }
 
 function sizesChanged(before: PlanAsk, after: PlanAsk): Words[] {

@@ -10,12 +10,14 @@ import { type At, type Desk, type DeskAnswer, refusal } from './desk.js';
 import { needleProblems } from './gauge-checks.js';
 import { inUse } from './in-use.js';
 import { type Elsewhere, elsewhere } from './machines.js';
+import { type InStripes, withMeeting } from './meeting.js';
 import { notPlanned } from './not-planned.js';
 import { MY_GAUGE, UNDO } from './offers.js';
 import { inUnitsOf, type Tried, tried } from './planning.js';
 import { pieceQuestion, unitsQuestion } from './question.js';
 import { took } from './show-time.js';
 import { sizesPlanned } from './sizes.js';
+import { stripesOf, stripesRead, unsettled } from './stripes.js';
 import { readAs } from './typed.js';
 
 /** A size asked for → rows in the maker's own gauge; or the one question, or why it cannot be. */
@@ -25,7 +27,7 @@ export const planDesk: Desk<'plan'> = async ({ ask: wanted, follows = false }, a
   const impossible = needleProblems(wanted.on);
   if (impossible.length > 0) return refusal(at, ...impossible);
 
-  const typed = inUnitsOf(wanted, at.maker.units);
+  const typed = inUnitsOf(unsettled(wanted), at.maker.units);
   const bare = valuesOf(typed).find((value) => value.is === 'bare');
   if (bare !== undefined) return unitsQuestion({ kind: 'plan', ask: typed, follows }, bare.said ?? '', at);
   if (typed.sizes !== undefined) return sizesPlanned(typed, typed.sizes, piece, follows, at);
@@ -49,6 +51,10 @@ async function planned(
   follows: boolean,
   at: At,
 ): Promise<DeskAnswer> {
+  const stripes = stripesOf(ask, made);
+  if (stripes?.ok === false)
+    return refusal(at, ...stripes.problems.map((problem) => ({ code: 'of_stripes' as const, problem })));
+  const inStripes = stripes && (await withMeeting(ask, stripes.value, at));
   const there = await nearer(ask, made, at);
   const planId = at.newId();
   const numbers = { needles: made.needles, rows: made.rows, graftRows: made.graftRows, chance: made.landing.chance };
@@ -69,7 +75,8 @@ async function planned(
   const talk: Conversation = { ...at.talk, subject: ask, planId, rowsMake: made.landing.dimension, pending: undefined };
   const changed = follows ? changesBetween(subject, ask) : [];
   const time = await timeOf(ask, made, at);
-  return { reply: planReply({ ask, made, planId, profile, measurements, ball, there, follows, changed, time }), talk };
+  const said = { ask, made, planId, profile, measurements, ball, there, inStripes, follows, changed, time };
+  return { reply: planReply(said), talk };
 }
 
 /** The plan in hand as it was said, with what is known now and what changed beside it; undefined where there is none. Stores nothing. */
@@ -82,8 +89,10 @@ export async function saidAgain(changed: readonly Words[], at: At): Promise<Repl
   if (!outcome.ok || profile === undefined) return undefined;
   const made = outcome.value;
   const there = await nearer(on.ask, made, at);
+  const stripes = stripesOf(on.ask, made);
+  const inStripes = stripes?.ok ? await withMeeting(on.ask, stripes.value, at) : undefined;
   const time = await timeOf(on.ask, made, at);
-  return planReply({ ...on, made, planId, profile, there, follows: true, changed, time });
+  return planReply({ ...on, made, planId, profile, there, inStripes, follows: true, changed, time });
 }
 
 type Said = Omit<Tried, 'outcome' | 'profile'> & {
@@ -91,6 +100,7 @@ type Said = Omit<Tried, 'outcome' | 'profile'> & {
   planId: string;
   profile: Profile;
   there: Elsewhere | undefined;
+  inStripes: InStripes | undefined;
   follows: boolean;
   changed: readonly Words[];
   time: Took | undefined;
@@ -101,7 +111,7 @@ const timeOf = async ({ focus }: PlanAsk, made: Plan, at: At): Promise<Took | un
   focus.includes('time') ? took(made, at) : undefined;
 
 function planReply(said: Said): ReplyOf<'plan'> {
-  const { ask, made, planId, profile, measurements, ball, there, follows, changed, time } = said;
+  const { ask, made, planId, profile, measurements, ball, there, inStripes, follows, changed, time } = said;
   const offers: Offered[] = [
     { button: 'Start Knitting', say: 'start', request: { kind: 'start', planId }, primary: true },
     {
@@ -110,6 +120,7 @@ function planReply(said: Said): ReplyOf<'plan'> {
       spoken: `Show the steps for this ${made.label.toLowerCase()}`,
       request: { kind: 'steps', planId, form: 'long' },
     },
+    ...(inStripes?.offer === undefined ? [] : [inStripes.offer]),
     ...(there === undefined ? [] : [there.offer]),
     ...(follows ? [UNDO] : []),
     MY_GAUGE,
@@ -124,7 +135,8 @@ function planReply(said: Said): ReplyOf<'plan'> {
     changed,
     elsewhere: there && say`On ${there.name} it would fit: ${there.made}.`,
     time,
-    assumed: readAs(Object.values(inUse(ask))),
+    stripes: inStripes?.shown,
+    assumed: [...readAs(Object.values(inUse(ask))), ...stripesRead(ask)],
     offers,
   };
 }

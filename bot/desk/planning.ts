@@ -6,6 +6,7 @@ import { benchMeant, isBorrowed } from './bench.js';
 import type { At } from './desk.js';
 import { given, inUse } from './in-use.js';
 import { machineName } from './names.js';
+import { rowsHeld, settled } from './stripes.js';
 import { yarnTold } from './yarn-known.js';
 
 /** A plan tried on the bench it means, and what it was tried with. `profile` is undefined for a maker without gauge. */
@@ -49,12 +50,16 @@ export async function basisOf(on: PlanAsk['on'], at: At, profileId?: string) {
 export function triedOn(basis: Basis, ask: PlanAsk, piece: Piece, work?: InHand): Tried {
   const { meant, profile, measurements, needles, borrowedFrom, inYarn, yarn, ball } = basis;
   const values = given(inUse(ask));
-  const outcome = plan({ piece, values, needles, measurements, inYarn, borrowedFrom, pieces: ask.copies, work, yarn });
+  const input = { piece, values, needles, measurements, inYarn, borrowedFrom, pieces: ask.copies, work, yarn };
+  const free = plan(input);
+  const stripes = ask.stripes && free.ok ? settled(ask.stripes, free.value) : ask.stripes;
+  const repeatRows = free.ok ? rowsHeld(stripes, free.value) : undefined;
+  const outcome = repeatRows === undefined ? free : plan({ ...input, repeatRows });
   // An ask that waits for a gauge stays open to the machine that gauge will come from.
   const tension = ask.on.tension ?? profile?.tension;
   const own = { machine: meant.machine.name, needles, yarn: profile?.yarn.name, ...(tension && { tension }) };
   const on = profile === undefined ? ask.on : own;
-  return { outcome, profile, measurements, ball, ask: { ...ask, on } };
+  return { outcome, profile, measurements, ball, ask: { ...ask, on, ...(stripes && { stripes }) } };
 }
 
 /**

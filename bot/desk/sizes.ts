@@ -35,7 +35,7 @@ export async function sizesPlanned(
     gauge: { ...profile, gauge: gauge(evidence(measurements)) },
     changed: follows ? changesBetween(at.talk.subject, ask) : [],
     assumed: [...readAs(typedOf(ask)), ...published(sizes)],
-    notes: gapBetween(sizes),
+    notes: [...gapBetween(sizes), ...stripesOfEach(ask)],
     offers: [...sizeOffers(ask), ...(follows ? [UNDO] : []), MY_GAUGE],
   };
   const [rowsMake] = tries.flatMap(({ outcome }) => (outcome.ok ? [outcome.value.landing.dimension] : []));
@@ -60,6 +60,10 @@ function published(sizes: readonly Size[]): Words[] {
   const all = [...children, ...adults];
   return all.length === 0 ? [] : [say`sizes of ${all.join(', ')}`];
 }
+
+/** Stripes meet otherwise in each size. */
+const stripesOfEach = ({ stripes }: PlanAsk): Words[] =>
+  stripes === undefined ? [] : [say`The stripes stand on the plan of each size.`];
 
 const LAST_MONTHS = 60;
 

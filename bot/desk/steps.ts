@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { pieceById } from '../../core/index.js';
 import { type Desk, refusal } from './desk.js';
 import { tried } from './planning.js';
+import { stripesOf } from './stripes.js';
 import { whichSize } from './which-size.js';
 
 const Numbers = z.object({ rows: z.number() });
@@ -20,7 +21,7 @@ export const stepsDesk: Desk<'steps'> = async (request, at) => {
   const stored = id === undefined ? undefined : await at.store.plans.get(id, at.maker.id);
   const piece = stored && pieceById(stored.piece);
   if (stored === undefined || piece === undefined) return refusal(at, { code: 'no_plan_yet' });
-  const { outcome } = await tried(stored.ask, piece, at);
+  const { outcome, ask } = await tried(stored.ask, piece, at);
   if (!outcome.ok) return refusal(at, ...outcome.problems);
   const { rows } = Numbers.parse(stored.numbers);
   const rowsBefore = rows === outcome.value.rows ? undefined : rows;
@@ -28,5 +29,7 @@ export const stepsDesk: Desk<'steps'> = async (request, at) => {
   const { form } = request;
   const { form: other, ...button } = OTHER[form];
   const offers = [{ ...button, request: { kind: 'steps' as const, planId: stored.id, form: other } }];
-  return { reply: { kind: 'steps', plan: outcome.value, form, rowsBefore, offers }, talk };
+  const stripes = stripesOf(ask, outcome.value);
+  const shown = stripes?.ok ? stripes.value : undefined;
+  return { reply: { kind: 'steps', plan: outcome.value, form, rowsBefore, stripes: shown, offers }, talk };
 };

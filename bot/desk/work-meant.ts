@@ -1,4 +1,4 @@
-import { type Outcome, type Piece, type Plan, pieceById, type Reading } from '../../core/index.js';
+import { type Outcome, type Piece, type Plan, pieceById, type Reading, type Words } from '../../core/index.js';
 import type { WorkShown } from '../reply.js';
 import type { PlanAsk } from '../request.js';
 import type { Profile, StoredReading, Work } from '../store/ports.js';
@@ -6,6 +6,7 @@ import { machineMeant } from './bench.js';
 import type { At } from './desk.js';
 import { sameName } from './names.js';
 import { tried } from './planning.js';
+import { colourAt, stripesOf } from './stripes.js';
 
 /** A piece on the machine, with the plan it follows and what was read of it, by row. */
 export type WorkMeant = {
@@ -65,7 +66,18 @@ export async function workShown(meant: WorkMeant, at: At): Promise<WorkShown> {
   if (!outcome.ok) return { ...shown, soFarMm: undefined, measureAt: undefined };
   const { checkpoint, work: corrected, onMachine } = outcome.value;
   const ahead = checkpoint && checkpoint.row > rows && checkpoint.row < stopAt ? checkpoint.row : undefined;
-  return { ...shown, soFarMm: rows * Math.exp((corrected?.pitch ?? onMachine.row).mu), measureAt: ahead };
+  return {
+    ...shown,
+    colour: colourOn(meant, outcome.value),
+    soFarMm: rows * Math.exp((corrected?.pitch ?? onMachine.row).mu),
+    measureAt: ahead,
+  };
+}
+
+/** The colour that is on in stripes, at the row the work is at. */
+function colourOn({ work: { rows, stopAt }, ask }: WorkMeant, plan: Plan): Words | undefined {
+  const stripes = stripesOf(ask, plan, stopAt);
+  return stripes?.ok ? colourAt(stripes.value, rows) : undefined;
 }
 
 /** The same work once its tally stands at other rows. */

@@ -1,5 +1,5 @@
 import type { Piece } from '../../core/index.js';
-import type { Bench, Meaning, PlanAsk, Value } from '../request.js';
+import type { Bench, Edit, Meaning, PlanAsk, Value } from '../request.js';
 import { isAnswer, isOfAnotherPiece, loneReply, withoutPiece } from './answers.js';
 import { benchMeanings } from './bench.js';
 import type { Context, DueDate } from './context.js';
@@ -20,6 +20,7 @@ import { piecePlaces, readPiece } from './readers/pieces.js';
 import { claimPronouns } from './readers/pronouns.js';
 import { readSizes } from './readers/sizes.js';
 import { claimStrangers } from './readers/strangers.js';
+import { readStripes } from './readers/stripes.js';
 import { countsIn } from './readers/tension.js';
 import { squared, wantedParts } from './readers/unsaid.js';
 import { asksMachine, machineAsked } from './readers/which-machines.js';
@@ -52,6 +53,7 @@ export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefi
   const bare = bareUnit(quantities, context.units);
   const isOfMachines = asksMachine(sheet, context);
   const costs = [...readRates(sheet), ...readCosts(sheet, context)];
+  const stripes = readStripes(sheet, context);
   const buying = buyingMeanings(sheet, context);
   const work = [
     ...costs,
@@ -62,7 +64,7 @@ export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefi
   ];
   const guess = work.some(({ kind }) => kind === 'reading' || kind === 'finish') ? guessIn(sheet) : undefined;
   if (guess !== undefined) return [{ kind: 'unread', why: 'guess', words: guess }];
-  if (work.length > 0 && !hasMore(sheet, context)) return work;
+  if (work.length > 0 && stripes === undefined && !hasMore(sheet, context)) return work;
   const parts = sections(sheet, context.pieces);
   const read = parts.map((part) => {
     claimPronouns(part);
@@ -70,8 +72,24 @@ export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefi
   });
   sheet.uses.splice(0, sheet.uses.length, ...parts.flatMap(({ uses }) => uses));
   const others = read.flat().filter(({ kind }) => work.length === 0 || kind !== 'unread');
-  const all = [...work, ...onOneBench(others)].sort((a, b) => turnOf(a) - turnOf(b));
+  const all = [...work, ...withStripes(onOneBench(others), stripes)].sort((a, b) => turnOf(a) - turnOf(b));
   return isOfMachines ? machineAsked(all, sheet) : all;
+}
+
+/** Stripes are of every plan and every change of one; alone they change the plan in hand. */
+function withStripes(meanings: readonly Meaning[], stripes: Edit['stripes']): Meaning[] {
+  if (stripes === undefined) return [...meanings];
+  const isOfPlan = meanings.some(({ kind }) => kind === 'plan' || kind === 'change');
+  if (!isOfPlan)
+    return [
+      ...meanings.filter(({ kind }) => kind !== 'unread'),
+      { kind: 'change', edit: { values: {}, on: {}, focus: [], stripes } },
+    ];
+  return meanings.map((one): Meaning => {
+    if (one.kind === 'change') return { ...one, edit: { ...one.edit, stripes } };
+    const isNew = one.kind === 'plan' && stripes !== null && stripes !== 'meet';
+    return isNew ? { ...one, ask: { ...one.ask, stripes } } : one;
+  });
 }
 
 /** True when a number, a piece or the rows of a swatch is left to read. */

@@ -38,7 +38,7 @@ function replyJson(reply: Reply, printing: Printing): Record<string, unknown> {
     case 'plan':
       return {
         planId: reply.planId,
-        plan: planJson(reply.plan, printing),
+        plan: { ...planJson(reply.plan, printing), stripes: reply.stripes },
         ...(reply.time && { time: timeJson(reply.time) }),
         assumed: reply.assumed.map((w) => printed(w, printing)),
       };
@@ -52,7 +52,7 @@ function replyJson(reply: Reply, printing: Printing): Record<string, unknown> {
         assumed: reply.assumed.map((w) => printed(w, printing)),
       };
     case 'steps':
-      return { plan: planJson(reply.plan, printing) };
+      return { plan: { ...planJson(reply.plan, printing), stripes: reply.stripes } };
     case 'gauge':
       return { recorded: printed(reply.recorded, printing), gauge: gaugeJson(reply.gauge) };
     case 'correction':

@@ -4,6 +4,7 @@ import type {
   BallAsk,
   Bench,
   Due,
+  Edit,
   GaugeAsk,
   HoursAsk,
   Meaning,
@@ -36,7 +37,7 @@ function line(meaning: Meaning): string {
     case 'which_machine':
       return meaning.ask === undefined ? meaning.kind : planLine(meaning.kind, meaning.ask);
     case 'change': {
-      const { values, sizes: each, copies, on, due, focus } = meaning.edit;
+      const { values, sizes: each, copies, on, due, focus, stripes } = meaning.edit;
       return joined([
         'change',
         ...sizes(values),
@@ -45,6 +46,7 @@ function line(meaning: Meaning): string {
         bench(on),
         ...first(focus),
         ready(due),
+        inStripes(stripes),
       ]);
     }
     case 'record_gauge':
@@ -75,8 +77,15 @@ function line(meaning: Meaning): string {
   }
 }
 
+function inStripes(stripes: Edit['stripes']): string | undefined {
+  if (stripes === undefined) return undefined;
+  if (stripes === null || stripes === 'meet') return `stripes=${stripes === null ? 'none' : stripes}`;
+  const each = stripes.repeat.map(({ colour, rows, heightMm }) => [rows, heightMm && `${round(heightMm)}mm`, colour]);
+  return `stripes=${each.map((parts) => parts.filter(Boolean).join(' ')).join('/')}`;
+}
+
 function planLine(kind: string, ask: PlanAsk): string {
-  const { piece = '?', values, sizes: each, copies, on, words, focus, due } = ask;
+  const { piece = '?', values, sizes: each, copies, on, words, focus, due, stripes } = ask;
   const asked = [
     ...sizes(values),
     ...several(each),
@@ -84,6 +93,7 @@ function planLine(kind: string, ask: PlanAsk): string {
     bench(on),
     ...first(focus),
     ready(due),
+    inStripes(stripes),
   ];
   return joined([kind, piece, ...asked, words && `"${words}"`]);
 }

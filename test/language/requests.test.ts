@@ -16,6 +16,7 @@ import { PIECES_THEMES } from './requests/pieces.js';
 import { SEVERAL_THEMES } from './requests/several.js';
 import { SHELF_THEMES } from './requests/shelf.js';
 import { SIZES_THEMES } from './requests/sizes.js';
+import { STRIPES_THEMES } from './requests/stripes.js';
 import { TALK_THEMES } from './requests/talk.js';
 import { TALLY_THEMES } from './requests/tally.js';
 import { TIME_THEMES } from './requests/time.js';
@@ -44,6 +45,7 @@ const THEMES = [
   ...BUYING_THEMES,
   ...TIME_THEMES,
   ...COST_THEMES,
+  ...STRIPES_THEMES,
 ];
 
 describe.each(THEMES)('%s', (_theme, rows) => {
