@@ -17,6 +17,7 @@ import type { BenchReply, Took } from './replies/bench.js';
 import type { BuyReply } from './replies/buy.js';
 import type { CostingReply } from './replies/costing.js';
 import type { StripesShown } from './replies/stripes.js';
+import type { YarnLeftShown } from './replies/yarn-left.js';
 import type { Counter, PlanAsk, Request, Size, Value } from './request.js';
 import type { Ball, Lot, Machine, Profile, PutUp, StoredMeasurement, Yarn } from './store/ports.js';
 
@@ -171,6 +172,7 @@ export type Reply = { offers: readonly Offered[] } & (
       assumed: readonly Words[];
     }
   | BuyReply
+  | ({ kind: 'yarn_left' } & YarnLeftShown)
   | {
       kind: 'steps';
       plan: Plan;

@@ -7,6 +7,7 @@ import { CostAsk, PatternAsk, RateAsk, ShopAsk } from './asks/rates.js';
 import { BallAsk, PriceAsk, StockAsk } from './asks/stock.js';
 import { Value } from './asks/value.js';
 import { Counter, which } from './asks/work.js';
+import { yarnLeft } from './asks/yarn-left.js';
 import { BENCH_PART_NAMES, type BenchPartName } from './bench-parts.js';
 
 export * from './asks/bench.js';
@@ -84,6 +85,8 @@ export const Request = z.discriminatedUnion('kind', [
     form: z.enum(['long', 'short']).default('long'),
   }),
   z.object({ kind: z.literal('stock'), stock: StockAsk }),
+  /** How many rows yarn left makes, and whether it lasts. */
+  z.object({ kind: z.literal('yarn_left'), ...yarnLeft, ...which }),
   z.object({ kind: z.literal('show_shelf'), team: z.boolean().optional(), name: z.string().optional() }),
   /** The ways a yarn is sold: what a ball of it holds, and what one or several cost. */
   z.object({

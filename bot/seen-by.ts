@@ -24,6 +24,7 @@ const isOwn = (reply: Reply): boolean =>
   (reply.kind === 'plan' && reply.time !== undefined) ||
   (reply.kind === 'work' && reply.notes.length > 0) ||
   (reply.kind === 'finished' && reply.shelf.length > 0) ||
+  (reply.kind === 'yarn_left' && reply.from === 'shelf') ||
   (reply.kind === 'problem' && reply.problems.some(({ code }) => SHELF_PROBLEMS.includes(code)));
 
 /** Slack's ids of direct messages begin so. */

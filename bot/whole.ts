@@ -169,6 +169,10 @@ function filled(value: Value, talk: Conversation, units: Units | undefined): Req
   }
   const ball = hole === 'ball' ? ballOf(value) : undefined;
   if (ball !== undefined) return withLot({ ball }, talk) ?? { kind: 'unread', why: 'nothing', words: value.said ?? '' };
+  if (request.kind === 'yarn_left' && hole === 'left') {
+    const left = ballOf(value);
+    if (left !== undefined) return { ...request, ...left };
+  }
   const figure = inUnits(value, units);
   const confirmed = hole === 'confirm' ? confirmedAs(request, value, figure) : undefined;
   if (confirmed !== undefined) return confirmed;
@@ -190,7 +194,8 @@ function withLot(
   { pending }: Conversation,
 ): Request | undefined {
   const request = pending?.request;
-  if (request?.kind === 'sold_as') return { ...request, ball: { ...request.ball, ...ball } };
+  if (request?.kind === 'sold_as' || request?.kind === 'yarn_left')
+    return { ...request, ball: { ...request.ball, ...ball } };
   if (request?.kind === 'buy' && ball !== undefined) return ofBall(request, ball);
   if (request?.kind !== 'stock') return undefined;
   const { stock } = request;

@@ -18,6 +18,7 @@ import { sizesCard, sizesInBrief } from './sizes.js';
 import { answerCard, helpCard, problemCard, questionCard } from './talk.js';
 import { loggedCard, timeCard } from './time.js';
 import { countsCard, workCard } from './work.js';
+import { yarnLeftCard } from './yarn-left.js';
 
 export type { Card } from './card.js';
 
@@ -55,6 +56,7 @@ const cards: Cards = {
   shelf: shelfCard,
   sold: soldCard,
   buy: buyCard,
+  yarn_left: yarnLeftCard,
   steps: stepsCard,
   rates: ratesCard,
   cost: costCard,

@@ -1,11 +1,14 @@
 import { say, type Words } from '../../core/index.js';
 import type { BotProblem } from '../problems.js';
-import type { BallAsk } from '../request.js';
+import type { BallAsk, Request } from '../request.js';
 import type { Ball } from '../store/ports.js';
 import { type At, type DeskAnswer, refusal } from './desk.js';
 import { sameName } from './names.js';
 import type { OfMoney } from './prices.js';
 import { asked } from './question.js';
+
+/** A request that may need to know what a ball holds. */
+type OfBall = OfMoney | Extract<Request, { kind: 'yarn_left' }>;
 
 /** A ball of the finest yarn to a cone for a mill. From memory. */
 const BALL_G = { min: 1, max: 5000 };
@@ -30,7 +33,7 @@ const isIn = (value: number, { min, max }: { min: number; max: number }): boolea
 export async function ballMeant(
   told: BallAsk | undefined,
   name: string,
-  request: OfMoney,
+  request: OfBall,
   at: At,
 ): Promise<{ ball: Ball; assumed: Words[] } | { answer: DeskAnswer }> {
   const { massG, lengthMm } = told ?? {};
@@ -52,7 +55,7 @@ export async function ballsOf(name: string, at: At): Promise<Ball[]> {
   return [...putUps.map(({ ball }) => ball).reverse(), ...lots.flatMap(({ ball }) => ball ?? [])];
 }
 
-function ballQuestion({ massG, lengthMm }: BallAsk, name: string, request: OfMoney, at: At): DeskAnswer {
+function ballQuestion({ massG, lengthMm }: BallAsk, name: string, request: OfBall, at: At): DeskAnswer {
   const isInches = at.maker.units === 'in';
   const [example, asks] =
     massG !== undefined
@@ -65,7 +68,10 @@ function ballQuestion({ massG, lengthMm }: BallAsk, name: string, request: OfMon
           ];
   return asked(at, request, ['ball'], {
     asks,
-    because: say`It stands on the band. I count balls in grams, and plans in metres; I ask for it once.`,
+    because:
+      request.kind === 'yarn_left'
+        ? say`It stands on the band. A row takes so many metres, and yarn left is weighed in grams.`
+        : say`It stands on the band. I count balls in grams, and plans in metres; I ask for it once.`,
     examples: [example, 'never mind'],
   });
 }

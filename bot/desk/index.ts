@@ -36,6 +36,7 @@ import { whereDesk } from './where.js';
 import { whichMachineDesk } from './which-machine.js';
 import { whichSizeDesk } from './which-size.js';
 import { whyDesk } from './why.js';
+import { yarnLeftDesk } from './yarn-left.js';
 
 /** One desk a kind of request; a kind without its desk does not compile. */
 const desks: { [K in RequestKind]: Desk<K> } = {
@@ -61,6 +62,7 @@ const desks: { [K in RequestKind]: Desk<K> } = {
   which_size: whichSizeDesk,
   stock: stockDesk,
   show_shelf: showShelfDesk,
+  yarn_left: yarnLeftDesk,
   sold_as: soldAsDesk,
   buy: buyDesk,
   set_rates: setRatesDesk,

@@ -13,10 +13,12 @@ import { readStarts } from './readers/starts.js';
 import { readSettled, readStops } from './readers/stops.js';
 import { readTakeBacks } from './readers/take-backs.js';
 import { readTallies } from './readers/tallies.js';
+import { readYarnLeft } from './readers/yarn-left.js';
 import { claim, indexesBetween, phrasePlaces, type Sheet, WORK_PIECE, wordAt } from './sheet.js';
 
 /** In this order: each claims its words, so that the next sees none of them. */
 const READERS = [
+  readYarnLeft,
   readTakeBacks,
   readSettled,
   readLostCounts,
@@ -50,7 +52,7 @@ export function workMeanings(sheet: Sheet, context: Context, bare: BareUnit): Me
   return all.map(({ meaning }) => (hasWhich(meaning) ? { ...meaning, ...on } : meaning));
 }
 
-const OF_WORK = ['tally', 'lost_count', 'reading', 'set_stop', 'finish'] as const;
+const OF_WORK = ['tally', 'lost_count', 'reading', 'set_stop', 'finish', 'yarn_left'] as const;
 const hasWhich = ({ kind }: Meaning): boolean => OF_WORK.some((one) => one === kind);
 
 /** `on the 48`, or a name that is no number: `on 48` may be a row. */

@@ -81,6 +81,8 @@ function replyJson(reply: Reply, printing: Printing): Record<string, unknown> {
       return { times: reply.times, was: reply.was, now: reply.now, sessions: reply.sessions };
     case 'hours':
       return { hours: reply.hours, timeZone: reply.timeZone };
+    case 'yarn_left':
+      return { left: leftJson(reply), plan: planJson(reply.plan, printing) };
     case 'helps':
       return { remedies: reply.remedies };
     case 'pieces':
@@ -123,6 +125,11 @@ const workJson = ({ id, label, machine, rows, stopAt, soFarMm, measureAt }: Work
   soFarMm,
   measureAt,
 });
+
+function leftJson({ yarn, unit, expected, promised, chance, lasts, joinBy, at, stopAt, reach }: ReplyOf<'yarn_left'>) {
+  const { left, toCome, perRow, cv } = yarn;
+  return { unit, left, toCome, perRow, cv, expected, promised, chance, lasts, joinBy, at, stopAt, reach };
+}
 
 function gaugeJson({ machine, yarn, tension, gauge }: (Reply & { kind: 'gauge' })['gauge']) {
   const spacing = (estimate: typeof gauge.row) =>

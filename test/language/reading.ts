@@ -123,6 +123,15 @@ function workLine(meaning: Meaning): string {
         bench(on),
       ]);
     }
+    case 'yarn_left': {
+      const { massG, lengthMm, on } = meaning;
+      return joined([
+        meaning.kind,
+        massG !== undefined && `${round(massG)}g`,
+        lengthMm !== undefined && `${round(lengthMm / 1000)}m`,
+        bench(on),
+      ]);
+    }
     case 'lost_count': {
       const { counts, length, state, on } = meaning;
       return joined([

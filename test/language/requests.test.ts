@@ -22,6 +22,7 @@ import { TALLY_THEMES } from './requests/tally.js';
 import { TIME_THEMES } from './requests/time.js';
 import { WORDS_THEMES } from './requests/words.js';
 import { WORK_THEMES } from './requests/work.js';
+import { YARN_LEFT_THEMES } from './requests/yarn-left.js';
 
 const THEMES = [
   ...SIZES_THEMES,
@@ -46,6 +47,7 @@ const THEMES = [
   ...TIME_THEMES,
   ...COST_THEMES,
   ...STRIPES_THEMES,
+  ...YARN_LEFT_THEMES,
 ];
 
 describe.each(THEMES)('%s', (_theme, rows) => {

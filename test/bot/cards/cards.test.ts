@@ -45,6 +45,7 @@ test('the talks show every kind of reply, and every problem but those that no ty
       'stocked',
       'time',
       'work',
+      'yarn_left',
     ].sort(),
   );
   const codes = replies.flatMap((reply) => (reply.kind === 'problem' ? reply.problems.map(({ code }) => code) : []));
@@ -68,6 +69,7 @@ test('the talks show every kind of reply, and every problem but those that no ty
     'not_whole',
     'nothing_to_undo',
     'of_cost',
+    'of_stripes',
     'of_time',
     'of_yarn',
     'price_too_fine',

@@ -1,0 +1,74 @@
+import { sentenceAt, wordsWithin } from '../clauses.js';
+import type { RequestReader } from '../requested.js';
+import { claim, indexesBetween, phrasePlaces, type Sheet, wordAt } from '../sheet.js';
+import { COLOURS, FIBRES } from '../vocabulary.js';
+import { massIn, yarnIn } from './put-ups.js';
+import { isBall } from './things.js';
+
+const LEFT = ['left', 'remaining'];
+/** These tell what came, went or is to be bought. */
+const OTHER = 'used bought buy got sold lot need needs done finished weighs weighed swatch'.split(' ');
+const ASKING = [
+  'how many rows',
+  'will it last',
+  'will that last',
+  'will this last',
+  'will it do',
+  'will that do',
+  'does it last',
+  'will the yarn last',
+  'will my yarn last',
+  'will it reach',
+  'will that reach',
+  'is it enough',
+  'is that enough',
+  'is this enough',
+  'will it be enough',
+  'will that be enough',
+  'how far will it go',
+  'how far will that go',
+  'do i have enough left',
+  'enough yarn left',
+];
+
+/**
+ * Yarn left, and whether it lasts: `38 g left on the cone, how many rows?`, `40 m left, is that enough?`, `38 g left`;
+ * without an amount a question alone, `will it last?`. Of a yarn or lot that is named an amount is of the shelf, unless
+ * it is asked how far it goes.
+ */
+export const readYarnLeft: RequestReader = (sheet, { yarns, onShelf = [] }) => {
+  const asked = ASKING.flatMap((phrase) => phrasePlaces(sheet, phrase))[0];
+  const all = sheet.tokens.length;
+  const amount = massIn(sheet, 0, all) ?? yarnIn(sheet, 0, all);
+  if (amount === undefined) return asked === undefined || !isAlone(sheet, asked) ? [] : [meant(sheet, asked, {})];
+  const { from, to } = sentenceAt(sheet, amount.at);
+  const has = (words: readonly string[]): boolean => wordsWithin(sheet, words, from, to).length > 0;
+  if (has(OTHER)) return [];
+  const isLeft = has(LEFT) && !has([...COLOURS, ...FIBRES]);
+  const isAsked = asked !== undefined && isOfRest(sheet, asked);
+  if (!isLeft && !isAsked) return [];
+  const isMass = massIn(sheet, from, to)?.at === amount.at;
+  claim(sheet, USE, amount.at, ...indexesBetween(from, to - 1).filter((i) => isOfAmount(wordAt(sheet, i))));
+  const names = [...yarns, ...onShelf].flatMap((name) => phrasePlaces(sheet, name));
+  claim(sheet, 'yarn', ...names.flatMap((place) => indexesBetween(place.from, place.to)));
+  const value = isMass ? { massG: amount.value } : { lengthMm: amount.value };
+  return [meant(sheet, asked ?? { from: amount.at, to: amount.at }, value)];
+};
+
+const USE = 'yarn left';
+
+function meant(sheet: Sheet, { from, to }: { from: number; to: number }, left: { massG?: number; lengthMm?: number }) {
+  claim(sheet, USE, ...indexesBetween(from, to));
+  return { at: from, meaning: { kind: 'yarn_left' as const, ...left } };
+}
+
+const isOfAmount = (word: string | undefined): boolean => isBall(word) || LEFT.includes(word ?? '');
+
+/** True for a question that is not of a size: `how many rows for 11 in`. */
+const isOfRest = (sheet: Sheet, { to }: { to: number }): boolean => wordAt(sheet, to + 1) !== 'for';
+
+/** True where nothing but everyday words stands beside it, and no number. */
+const isAlone = (sheet: Sheet, { from, to }: { from: number; to: number }): boolean =>
+  wordAt(sheet, from) !== 'how' || wordAt(sheet, to) === 'go'
+    ? sheet.tokens.every(({ is }) => is !== 'quantity') && sheet.tokens.length <= to - from + 4
+    : false;

@@ -1,0 +1,26 @@
+import { IN_HAND, POUCH, type Rows, type Themes } from './row.js';
+
+const LEFT: Rows = [
+  ['38 g left on the cone, how many rows?', 'yarn_left 38g', POUCH],
+  ['38 g left', 'yarn_left 38g', POUCH],
+  ['I have 40 m left, is that enough?', 'yarn_left 40m', POUCH],
+  ['45 yd left, will it last?', 'yarn_left 41.15m', POUCH],
+  ['will it last?', 'yarn_left', POUCH],
+  ['will the yarn last?', 'yarn_left', IN_HAND],
+  ['row 60, 38 g left, how many rows?', 'tally to=60; yarn_left 38g', IN_HAND],
+  ['how many rows will 38 g make?', 'yarn_left 38g', IN_HAND],
+  ['38 g of grey medium left, how many rows?', 'yarn_left 38g', IN_HAND],
+];
+
+const NOT_LEFT: Rows = [
+  ['38 g left of lot 12', 'stock set 38g lot=12', POUCH],
+  ['38 g of grey left', 'stock set 38g name=grey', POUCH],
+  ['used 20 g of grey', 'stock take 20g name=grey', POUCH],
+  ['how many rows left?', 'where', IN_HAND],
+  ['how many rows for a pouch 11 in wide', 'plan pouch width=279.4', POUCH],
+];
+
+export const YARN_LEFT_THEMES: Themes = [
+  ['yarn left', LEFT],
+  ['what is not of yarn left', NOT_LEFT],
+];
