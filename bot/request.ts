@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { HoursAsk, TimeAsk } from './asks/bench.js';
 import { BuyAsk } from './asks/buy.js';
 import { GaugeAsk, State } from './asks/gauge.js';
+import { otherYarn, toMakeFrom } from './asks/other-yarn.js';
 import { Bench, type Edit, PlanAsk } from './asks/plan.js';
 import { CostAsk, PatternAsk, RateAsk, ShopAsk } from './asks/rates.js';
 import { BallAsk, PriceAsk, StockAsk } from './asks/stock.js';
@@ -87,6 +88,8 @@ export const Request = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('stock'), stock: StockAsk }),
   /** How many rows yarn left makes, and whether it lasts. */
   z.object({ kind: z.literal('yarn_left'), ...yarnLeft, ...which }),
+  z.object({ kind: z.literal('other_yarn'), ...otherYarn }),
+  z.object({ kind: z.literal('what_to_make'), ...toMakeFrom }),
   z.object({ kind: z.literal('show_shelf'), team: z.boolean().optional(), name: z.string().optional() }),
   /** The ways a yarn is sold: what a ball of it holds, and what one or several cost. */
   z.object({

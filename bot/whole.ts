@@ -169,6 +169,7 @@ function filled(value: Value, talk: Conversation, units: Units | undefined): Req
   }
   const ball = hole === 'ball' ? ballOf(value) : undefined;
   if (ball !== undefined) return withLot({ ball }, talk) ?? { kind: 'unread', why: 'nothing', words: value.said ?? '' };
+  if (request.kind === 'what_to_make' && hole === 'left' && value.is === 'mass') return { ...request, massG: value.g };
   if (request.kind === 'yarn_left' && hole === 'left') {
     const left = ballOf(value);
     if (left !== undefined) return { ...request, ...left };
@@ -188,14 +189,18 @@ function ballOf(value: Value): BallAsk | undefined {
   return value.is === 'length' && value.assumed === undefined ? { lengthMm: value.mm } : undefined;
 }
 
+type OfBall = Request & { kind: 'sold_as' | 'yarn_left' | 'other_yarn' | 'what_to_make' };
+
+const takesBall = (request: Request | undefined): request is OfBall =>
+  request !== undefined && ['sold_as', 'yarn_left', 'other_yarn', 'what_to_make'].includes(request.kind);
+
 /** What was asked about a lot joins the request that waits for it. */
 function withLot(
   { ball, dyeLot }: { ball?: BallAsk; dyeLot?: string },
   { pending }: Conversation,
 ): Request | undefined {
   const request = pending?.request;
-  if (request?.kind === 'sold_as' || request?.kind === 'yarn_left')
-    return { ...request, ball: { ...request.ball, ...ball } };
+  if (takesBall(request)) return { ...request, ball: { ...request.ball, ...ball } };
   if (request?.kind === 'buy' && ball !== undefined) return ofBall(request, ball);
   if (request?.kind !== 'stock') return undefined;
   const { stock } = request;

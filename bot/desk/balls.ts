@@ -4,11 +4,11 @@ import type { BallAsk, Request } from '../request.js';
 import type { Ball } from '../store/ports.js';
 import { type At, type DeskAnswer, refusal } from './desk.js';
 import { sameName } from './names.js';
-import type { OfMoney } from './prices.js';
+import { isOfMoney, type OfMoney } from './prices.js';
 import { asked } from './question.js';
 
 /** A request that may need to know what a ball holds. */
-type OfBall = OfMoney | Extract<Request, { kind: 'yarn_left' }>;
+type OfBall = OfMoney | Extract<Request, { kind: 'yarn_left' | 'other_yarn' | 'what_to_make' }>;
 
 /** A ball of the finest yarn to a cone for a mill. From memory. */
 const BALL_G = { min: 1, max: 5000 };
@@ -68,10 +68,9 @@ function ballQuestion({ massG, lengthMm }: BallAsk, name: string, request: OfBal
           ];
   return asked(at, request, ['ball'], {
     asks,
-    because:
-      request.kind === 'yarn_left'
-        ? say`It stands on the band. A row takes so many metres, and yarn left is weighed in grams.`
-        : say`It stands on the band. I count balls in grams, and plans in metres; I ask for it once.`,
+    because: isOfMoney(request)
+      ? say`It stands on the band. I count balls in grams, and plans in metres; I ask for it once.`
+      : say`It stands on the band. Rows take metres, and yarn is weighed in grams.`,
     examples: [example, 'never mind'],
   });
 }

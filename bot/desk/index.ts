@@ -10,6 +10,7 @@ import { logTimeDesk } from './log-time.js';
 import { looserDesk } from './looser.js';
 import { lostCountDesk } from './lost-count.js';
 import { patternPriceDesk, shopPriceDesk } from './money-questions.js';
+import { otherYarnDesk } from './other-yarn.js';
 import { planDesk } from './plan.js';
 import { readingDesk } from './reading.js';
 import { recordGaugeDesk } from './record-gauge.js';
@@ -32,6 +33,7 @@ import { dropDesk, helpDesk, setUnitsDesk, thanksDesk, unreadDesk } from './talk
 import { tallyDesk } from './tally.js';
 import { undoDesk } from './undo.js';
 import { whatHelpsDesk } from './what-helps.js';
+import { whatToMakeDesk } from './what-to-make.js';
 import { whereDesk } from './where.js';
 import { whichMachineDesk } from './which-machine.js';
 import { whichSizeDesk } from './which-size.js';
@@ -63,6 +65,8 @@ const desks: { [K in RequestKind]: Desk<K> } = {
   stock: stockDesk,
   show_shelf: showShelfDesk,
   yarn_left: yarnLeftDesk,
+  other_yarn: otherYarnDesk,
+  what_to_make: whatToMakeDesk,
   sold_as: soldAsDesk,
   buy: buyDesk,
   set_rates: setRatesDesk,

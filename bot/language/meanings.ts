@@ -14,6 +14,7 @@ import { claimFieldWords } from './readers/fields.js';
 import { focusOf } from './readers/focus.js';
 import { readGauge } from './readers/gauge.js';
 import { guessIn } from './readers/guesses.js';
+import { readOtherYarn } from './readers/other-yarn.js';
 import { bodySizes, claimUnsized, readPeople, sizesOfSeveral } from './readers/people.js';
 import { readPercents } from './readers/percents.js';
 import { piecePlaces, readPiece } from './readers/pieces.js';
@@ -53,6 +54,8 @@ export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefi
   const bare = bareUnit(quantities, context.units);
   const isOfMachines = asksMachine(sheet, context);
   const costs = [...readRates(sheet), ...readCosts(sheet, context)];
+  const ofYarn = readOtherYarn(sheet, context);
+  if (ofYarn !== undefined) return [ofYarn];
   const stripes = readStripes(sheet, context);
   const buying = buyingMeanings(sheet, context);
   const work = [

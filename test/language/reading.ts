@@ -123,6 +123,14 @@ function workLine(meaning: Meaning): string {
         bench(on),
       ]);
     }
+    case 'other_yarn':
+    case 'what_to_make': {
+      const { yarn, ball } = meaning;
+      const massG = meaning.kind === 'what_to_make' ? meaning.massG : undefined;
+      const holds =
+        ball && `ball=${ball.massG ?? '?'}g/${ball.lengthMm === undefined ? '?' : round(ball.lengthMm / 1000)}m`;
+      return joined([meaning.kind, massG !== undefined && `${round(massG)}g`, yarn && `yarn=${yarn}`, holds]);
+    }
     case 'yarn_left': {
       const { massG, lengthMm, on } = meaning;
       return joined([

@@ -204,6 +204,18 @@ export const TALKS: Record<string, readonly string[]> = {
     'row 54',
     '38 g left, how many rows?',
   ],
+  'another yarn': [
+    `${MEDIUM}, grey medium yarn`,
+    'what can I make with 80 g of grey medium?',
+    '50 g / 100 m',
+    POUCH,
+    'can I use oat fine instead?',
+    '50 g / 140 m',
+    'I have 3 balls of grey medium, lot 12, 50 g / 100 m',
+    'can I use oat fine, 50 g / 140 m, instead?',
+    'what can I make from what I have?',
+    'what can I make with 1 g of grey medium?',
+  ],
   'yarn of no name': ['used 20 g', 'bought 0 rings'],
   'what must go in': [
     MEDIUM,

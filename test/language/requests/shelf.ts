@@ -150,7 +150,7 @@ const OTHERS: Rows = [
   ['38 g left', 'yarn_left 38g', ON_SHELF],
   ['38 g left, how many rows?', 'yarn_left 38g', ON_SHELF],
   ['38 g of lot 12, how many rows?', 'plan ? "38 g of lot 12 , how many rows ?"', ON_SHELF],
-  ['I have 3 balls of grey, what can I make', 'plan ? "I have 3 balls of , what can I make"', GREY],
+  ['I have 3 balls of grey, what can I make', 'what_to_make yarn=grey', GREY],
   ['used grey medium on the 46', 'record machine=46 needles=46 yarn=grey medium'],
   ['4 pounds', 'unread nothing "4 pounds"'],
   ['6.50', 'unread nothing "6.50"'],

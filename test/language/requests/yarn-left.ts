@@ -20,7 +20,26 @@ const NOT_LEFT: Rows = [
   ['how many rows for a pouch 11 in wide', 'plan pouch width=279.4', POUCH],
 ];
 
+const OTHER: Rows = [
+  ['can I use oat fine instead?', 'other_yarn yarn=oat fine', { ...POUCH, yarns: ['oat fine'] }],
+  ['could I use red wool instead', 'other_yarn yarn=red wool', POUCH],
+  ['in another yarn, 50 g / 140 m, for this plan', 'other_yarn ball=50g/140m', POUCH],
+  ['swap to DK 50 g 120 m', 'other_yarn yarn=DK ball=50g/120m', POUCH],
+  ['can I use a 9 in zip instead?', 'change closure=228.6', POUCH],
+  ['use oat instead', 'change yarn=oat', POUCH],
+  ['50 g / 140 m', 'sold_as ball=50g/140m', POUCH],
+];
+
+const MAKE: Rows = [
+  ['what can I make from what I have?', 'what_to_make'],
+  ['what can I make with 80 g of grey?', 'what_to_make 80g yarn=grey'],
+  ['what could I knit from the oat?', 'what_to_make yarn=oat', POUCH],
+  ['what can you do', 'help'],
+];
+
 export const YARN_LEFT_THEMES: Themes = [
   ['yarn left', LEFT],
   ['what is not of yarn left', NOT_LEFT],
+  ['another yarn', OTHER],
+  ['what can be made of a yarn', MAKE],
 ];
