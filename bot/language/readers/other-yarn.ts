@@ -18,11 +18,14 @@ const OTHER = [
   'substitute',
 ];
 const MAKE = ['what can i make', 'what could i make', 'what can i knit', 'what could i knit'];
+/** Without one of these nothing of it is asked. */
+const CUES = ['what', 'another', 'different', 'swap', 'substitute', 'instead'];
 const FILLERS =
   'yarn instead for this plan it the a my of with from out in i have got left what on shelf stash some'.split(' ');
 
 /** Another yarn for the plan in hand, or what a yarn is enough for. Claims its words. */
 export function readOtherYarn(sheet: Sheet, context: Context): Meaning | undefined {
+  if (!sheet.tokens.some((_, i) => CUES.includes(wordAt(sheet, i) ?? ''))) return undefined;
   const made = MAKE.flatMap((phrase) => phrasePlaces(sheet, phrase))[0];
   if (made !== undefined) {
     claim(sheet, USE, ...indexesBetween(made.from, made.to));

@@ -51,6 +51,7 @@ type Found = { repeat: Stripe[]; used: number[] };
  * @returns undefined where it asks for none, null where it takes them away
  */
 export function readStripes(sheet: Sheet, context: Context): Edit['stripes'] {
+  if (!sheet.tokens.some((_, i) => mayTell(wordAt(sheet, i)))) return undefined;
   const draft: Sheet = { ...sheet, uses: [...sheet.uses] };
   for (const { from, to } of piecePlaces(sheet, context.pieces)) claim(draft, 'piece', ...indexesBetween(from, to));
   const isOfPlan = context.subjectPiece !== undefined || piecePlaces(sheet, context.pieces).length > 0;
@@ -60,6 +61,9 @@ export function readStripes(sheet: Sheet, context: Context): Edit['stripes'] {
 }
 
 const STRIPES = 'stripes';
+
+/** True for a word without which no stripes are told. */
+const mayTell = (word = ''): boolean => STRIPED.includes(word) || word === 'meet' || COLOURS.has(word);
 
 function stripesIn(sheet: Sheet, isOfPlan: boolean): Edit['stripes'] {
   const none = placeOf(sheet, NONE);

@@ -8,6 +8,8 @@ import { isBall } from './things.js';
 const LEFT = ['left', 'remaining'];
 /** These tell what came, went or is to be bought. */
 const OTHER = 'used bought buy got sold lot need needs done finished weighs weighed swatch'.split(' ');
+/** Without one of these nothing of it is said. */
+const CUES = [...LEFT, 'how', 'will', 'does', 'is', 'do', 'enough'];
 const ASKING = [
   'how many rows',
   'will it last',
@@ -37,6 +39,7 @@ const ASKING = [
  * it is asked how far it goes.
  */
 export const readYarnLeft: RequestReader = (sheet, { yarns, onShelf = [] }) => {
+  if (!sheet.tokens.some((_, i) => CUES.includes(wordAt(sheet, i) ?? ''))) return [];
   const asked = ASKING.flatMap((phrase) => phrasePlaces(sheet, phrase))[0];
   const all = sheet.tokens.length;
   const amount = massIn(sheet, 0, all) ?? yarnIn(sheet, 0, all);
