@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { HoursAsk, TimeAsk } from './asks/bench.js';
 import { BuyAsk } from './asks/buy.js';
+import { FormId } from './asks/form.js';
 import { GaugeAsk, State } from './asks/gauge.js';
 import { otherYarn, toMakeFrom } from './asks/other-yarn.js';
 import { Bench, type Edit, PlanAsk } from './asks/plan.js';
@@ -13,6 +14,7 @@ import { BENCH_PART_NAMES, type BenchPartName } from './bench-parts.js';
 
 export * from './asks/bench.js';
 export * from './asks/buy.js';
+export * from './asks/form.js';
 export * from './asks/gauge.js';
 export * from './asks/plan.js';
 export * from './asks/rates.js';
@@ -134,6 +136,8 @@ export const Request = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('show_hours') }),
   z.object({ kind: z.literal('set_time_zone'), zone: z.string() }),
   z.object({ kind: z.literal('set_units'), units: z.enum(['cm', 'in']) }),
+  /** To fill in a form: without `form` the one that what is asked about calls for. */
+  z.object({ kind: z.literal('form'), form: FormId.optional() }),
   z.object({ kind: z.literal('undo'), redo: z.boolean().default(false) }),
   z.object({ kind: z.literal('drop') }),
   z.object({ kind: z.literal('help') }),

@@ -27,8 +27,8 @@ const isOwn = (reply: Reply): boolean =>
   (reply.kind === 'yarn_left' && reply.from === 'shelf') ||
   (reply.kind === 'problem' && reply.problems.some(({ code }) => SHELF_PROBLEMS.includes(code)));
 
-/** Slack's ids of direct messages begin so. */
-const isDirect = (channel: string): boolean => channel.startsWith('D');
+/** Slack's ids of direct messages begin so, and those of persons, posts to whom go there. */
+const isDirect = (channel: string): boolean => /^[DUW]/.test(channel);
 
 /** Where answers go: in a channel, those about gauge, shelf, pace or hours to the one who asked alone. */
 export function seenBy(replies: readonly Reply[], address: Address, user: string): Address {

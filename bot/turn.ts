@@ -1,17 +1,20 @@
 import { type Printing, pieces } from '../core/index.js';
 import { blocks } from './cards/blocks.js';
+import type { Fault, Known } from './cards/forms/index.js';
 import { apology, type Card, card } from './cards/index.js';
 import { plainText } from './cards/plain-text.js';
 import { type Conversation, openMs, REMEMBERED, rememberedMs } from './conversation.js';
 import { editMade, withEdit, withNewPlan } from './desk/changes.js';
 import type { At, DeskAnswer } from './desk/desk.js';
+import { formKnown } from './desk/form-known.js';
 import { answer } from './desk/index.js';
 import { isOfMoney } from './desk/prices.js';
+import { FormRefused, formRequest, passForm } from './form-sent.js';
 import type { Context, DueDate, Trace } from './language/context.js';
 import { hasDueCue } from './language/due-cue.js';
-import { read } from './language/read.js';
+import { type Reading, read } from './language/read.js';
 import type { Reply } from './reply.js';
-import { isOfPiece, type Meaning, type Request } from './request.js';
+import { type FormSent, isOfPiece, type Meaning, type Request } from './request.js';
 import { seenBy } from './seen-by.js';
 import type { Address, Bound, Maker } from './store/ports.js';
 import type { Surroundings } from './surroundings.js';
@@ -27,8 +30,8 @@ export type Turn = {
   place: string;
   user: { slackUserId: string; name: string };
   at: number;
-  /** The words typed, mentions of the bot taken out; or the button pressed. */
-  input: { text: string } | { pick: { turn: string; index: number } };
+  /** The words typed, mentions of the bot taken out; the button pressed; or the form sent. */
+  input: { text: string } | { pick: { turn: string; index: number } } | { form: FormSent };
   /** A slash command narrows how bare words are read; undefined in talk. */
   command?: '/rows' | '/gauge' | '/walewright' | undefined;
   /** Where the answer goes; undefined for a door that prints what `answered` returns. */
@@ -41,6 +44,8 @@ export type Exchange = { request: Request; reply: Reply };
 export type Answered =
   | { status: 'answered'; exchanges: readonly Exchange[]; card: Card; printing: Printing; trace: Trace }
   | { status: 'apologised'; reference: string; text: string }
+  /** A form with faults. Nothing is stored: it may be sent again. */
+  | { status: 'refused'; faults: readonly Fault[] }
   /** A repeat of a delivery that was answered before. */
   | { status: 'seen' };
 
@@ -67,6 +72,7 @@ export async function taken(turn: Turn, surroundings: Surroundings): Promise<Ans
     );
     return answered;
   } catch (error) {
+    if (error instanceof FormRefused) return { status: 'refused', faults: error.faults };
     const reference = id.slice(-6).toUpperCase();
     log.error({ turn: id, reference, error: error instanceof Error ? error.stack : String(error) }, 'turn failed');
     return apologised(turn, reference, surroundings);
@@ -81,6 +87,8 @@ async function dueReaderAt(now: number): Promise<(zone: string) => (text: string
 
 async function apologised(turn: Turn, reference: string, { store, newId }: Surroundings): Promise<Answered> {
   const body = apology(reference);
+  // What was typed is kept in the form, which stays open and may be sent again.
+  if ('form' in turn.input) return { status: 'apologised', reference, text: plainText(body) };
   return store.within(turn.slackTeamId, async (bound) => {
     if (!(await bound.deliveries.claim(turn.key, turn.at))) return { status: 'seen' };
     if (turn.address !== undefined) {
@@ -108,10 +116,7 @@ async function answeredIn(
   let maker = await bound.makers.held(turn.user.slackUserId, turn.user.name, turn.at);
   let talk = alive(await bound.conversations.of(turn.place, maker.id, turn.at), turn.at);
 
-  const { meanings, trace } =
-    'text' in turn.input
-      ? read(turn.input.text, await contextOf(bound, maker, talk, turn, due?.(maker.timeZone)))
-      : { meanings: [{ kind: 'pick' as const, ...turn.input.pick }], trace: { tokens: [], mended: [], leftover: [] } };
+  const { meanings, trace, known } = await understood(bound, maker, talk, turn, due?.(maker.timeZone));
 
   const exchanges: Exchange[] = [];
   const queue: Meaning[] = [...meanings];
@@ -121,6 +126,8 @@ async function answeredIn(
     const request = whole(meaning, talk, maker.units);
     const at: At = { maker, talk, store: bound, now: turn.at, newId, openUntil: turn.at + openMs(turn.place) };
     const answered = await answer(request, at);
+    if (known !== undefined && 'form' in turn.input && exchanges.length === 0)
+      passForm(turn.input.form, answered, known, { units: maker.units ?? unitsIn(textOf(turn)) ?? 'in' });
     const changed = isEdit(meaning, request) ? editMade(talk, answered.talk) : [];
     const { reply } = answered;
     exchanges.push({ request, reply: reply.kind === 'question' ? { ...reply, changed } : reply });
@@ -164,6 +171,25 @@ async function answeredIn(
     await bound.outbox.add(newId(), address, body, turn.at, expires(address, turn.at));
   }
   return { status: 'answered', exchanges, card: made, printing, trace };
+}
+
+/** What the input of a turn means; for a form with what it was read against. */
+async function understood(
+  bound: Bound,
+  maker: Maker,
+  talk: Conversation,
+  turn: Turn,
+  due: Context['due'],
+): Promise<Reading & { known?: Known }> {
+  const { input } = turn;
+  if ('text' in input) return read(input.text, await contextOf(bound, maker, talk, turn, due));
+  const untraced = (meaning: Meaning): Reading => ({
+    meanings: [meaning],
+    trace: { tokens: [], mended: [], leftover: [] },
+  });
+  if ('pick' in input) return untraced({ kind: 'pick', ...input.pick });
+  const known = await formKnown(bound, maker, talk);
+  return { ...untraced(formRequest(input.form, known)), known };
 }
 
 /** True for what may set something of the maker: a currency, the first of which becomes theirs, their hours and zone. */
@@ -231,7 +257,9 @@ async function workInHand(bound: Bound, maker: Maker, talk: Conversation): Promi
   return { piece: plan.piece, rows: work.rows, stopAt: work.stopAt, counts };
 }
 
-const textOf = ({ input }: Turn): string => ('text' in input ? input.text : '');
+/** What was typed, in a message or in the fields of a form. */
+const textOf = ({ input }: Turn): string =>
+  'text' in input ? input.text : 'form' in input ? Object.values(input.form.values).join('; ') : '';
 
 /** The unit a maker first types becomes theirs, until they say otherwise. */
 async function withUnitsTyped(bound: Bound, maker: Maker, turn: Turn, request: Request): Promise<Maker> {

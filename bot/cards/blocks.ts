@@ -1,6 +1,9 @@
 import type { Card, Table } from './card.js';
 import { LIMITS, shortened } from './limits.js';
 
+/** Begins the action id of a button that opens a form: such a press needs its trigger. */
+export const OPENS = 'form.open.';
+
 export type Block = Record<string, unknown> & { type: string };
 
 /** Numbers and what they count hold together at the end of a line. */
@@ -61,7 +64,7 @@ function actions(card: Card, turn: string): Block {
   const elements = card.offers.slice(0, LIMITS.actionElements).map((offer, index) => ({
     type: 'button',
     text: plain(offer.button, LIMITS.buttonText),
-    action_id: `pick.${index}`,
+    action_id: `${offer.request.kind === 'form' ? OPENS : 'pick.'}${index}`,
     value: JSON.stringify({ turn, index }),
     ...(offer.primary && { style: 'primary' }),
     ...(offer.spoken && { accessibility_label: shortened(offer.spoken, LIMITS.buttonText) }),

@@ -13,6 +13,14 @@ export const LIMITS = {
   tableRows: 100,
   /** All cells of a table together. */
   tableText: 10_000,
+  modalTitle: 24,
+  privateMetadata: 3000,
+  inputHint: 2000,
+  /** Our own: what is read at a glance beside a field. */
+  fault: 300,
+  optionText: 75,
+  selectOptions: 100,
+  radioOptions: 10,
 } as const;
 
 /** A text no longer than `most` characters; what was cut off is shown by an ellipsis. */

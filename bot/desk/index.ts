@@ -5,6 +5,7 @@ import { correctDesk } from './correct.js';
 import { costDesk } from './cost.js';
 import type { At, Desk, DeskAnswer } from './desk.js';
 import { finishDesk } from './finish.js';
+import { formDesk } from './form.js';
 import { giveUpDesk } from './give-up.js';
 import { logTimeDesk } from './log-time.js';
 import { looserDesk } from './looser.js';
@@ -82,6 +83,7 @@ const desks: { [K in RequestKind]: Desk<K> } = {
   show_hours: showHoursDesk,
   set_time_zone: setTimeZoneDesk,
   set_units: setUnitsDesk,
+  form: formDesk,
   undo: undoDesk,
   drop: dropDesk,
   help: helpDesk,

@@ -5,6 +5,7 @@ import type { Offered } from '../reply.js';
 import { type Desk, refusal } from './desk.js';
 import { lengthProblems, MOST_ROWS } from './gauge-checks.js';
 import { mmOfValue } from './measured.js';
+import { formOffer } from './offers.js';
 import { asked, unitsQuestion } from './question.js';
 import { atRow, plannedWith, workMeant, workShown } from './work-meant.js';
 
@@ -34,6 +35,7 @@ export const lostCountDesk: Desk<'lost_count'> = async (wanted, at) => {
         at.maker.units === 'cm' ? 'it hangs 31 cm' : 'it hangs 12 1/4 in',
         'never mind',
       ],
+      offers: [formOffer('lost_count')],
     });
   }
 

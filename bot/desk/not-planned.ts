@@ -38,7 +38,7 @@ export async function notPlanned(request: Asked, problems: readonly Problem[], a
   const missing = problems.find((problem) => problem.code === 'missing');
   const others = problems.filter((problem) => problem.code !== 'missing');
   const [first] = others;
-  if (first === undefined && missing !== undefined) return sizeQuestion(request, missing, at);
+  if (first === undefined && missing !== undefined) return sizeQuestion(request, missing, problems.length === 1, at);
   if (others.length === 1 && first?.code === 'no_row_gauge')
     return gaugeQuestion(request, at, ask.on.yarn || undefined);
   if (others.length === 1 && first?.code === 'no_stitch_gauge') return widthQuestion(request, at);

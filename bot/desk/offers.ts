@@ -1,4 +1,5 @@
 import type { Offered } from '../reply.js';
+import type { FormId } from '../request.js';
 
 /** Offers that stand on many cards. */
 export const UNDO: Offered = {
@@ -9,3 +10,17 @@ export const UNDO: Offered = {
 };
 
 export const MY_GAUGE: Offered = { button: 'My Gauge', say: 'my gauge', request: { kind: 'show_gauge', on: {} } };
+
+export const FORM_NAMES: Readonly<Record<FormId, string>> = {
+  gauge: 'gauge',
+  plan: 'plan',
+  reading: 'measuring',
+  lost_count: 'lost count',
+};
+
+/** The button behind which a form is: a form opens from a press or a command alone. */
+export const formOffer = (form: FormId): Offered => ({
+  button: 'Fill In a Form',
+  say: `${FORM_NAMES[form]} form`,
+  request: { kind: 'form', form },
+});

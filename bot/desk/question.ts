@@ -1,8 +1,9 @@
 import { MM_PER, type Piece, type Problem, pieceById, pieces, say, type Words } from '../../core/index.js';
 import { read } from '../language/read.js';
 import type { Offered } from '../reply.js';
-import type { OfPiece, PlanAsk, Request } from '../request.js';
+import type { FormId, OfPiece, PlanAsk, Request, RequestKind } from '../request.js';
 import type { At, DeskAnswer } from './desk.js';
+import { formOffer } from './offers.js';
 
 /**
  * One question, and the request that waits for its answer. A bare answer fills the first hole.
@@ -14,8 +15,8 @@ export function asked(
   holes: string[],
   question: { asks: Words; because: Words; examples: readonly string[]; offers?: readonly Offered[] },
 ): DeskAnswer {
-  const { offers = [], ...rest } = question;
   const { pending } = at.talk;
+  const { offers = pending === undefined ? [] : secondOffers(pending.request, request), ...rest } = question;
   const next = pending?.holes[0] === 'gauge' && request.kind === 'record_gauge' ? pending.request : pending?.next;
   return {
     reply: { kind: 'question', ...rest, offers },
@@ -23,11 +24,25 @@ export function asked(
   };
 }
 
+/** What was asked about already gets its form: two questions in a row are the most. */
+function secondOffers(before: Request, { kind }: Request): Offered[] {
+  const form = kind === before.kind ? FORMS[kind] : undefined;
+  return form === undefined ? [] : [formOffer(form)];
+}
+
+const FORMS: Readonly<Partial<Record<RequestKind, FormId>>> = {
+  plan: 'plan',
+  record_gauge: 'gauge',
+  reading: 'reading',
+  lost_count: 'lost_count',
+};
+
 export const pieceQuestion = (ask: PlanAsk, at: At): DeskAnswer =>
   asked(at, { kind: 'plan', ask }, ['piece'], {
     asks: say`Which piece is it for?`,
     because: say`Each kind turns rows into a size in its own way. I can size: ${kinds().join(', ')}.`,
     examples: [...kinds().slice(0, 2), 'never mind'],
+    offers: [formOffer('plan')],
   });
 
 const kinds = (): string[] => pieces.map((piece) => piece.label.toLowerCase());
@@ -43,10 +58,11 @@ export const unitsQuestion = (request: Request, typed: string, at: At): DeskAnsw
     ],
   });
 
-/** The first size that is missing, in the words of the piece. */
+/** The first size that is missing, in the words of the piece; `isAll` where nothing else is. */
 export function sizeQuestion(
   request: OfPiece & { ask: PlanAsk },
   missing: Problem & { code: 'missing' },
+  isAll: boolean,
   at: At,
 ): DeskAnswer {
   const piece = pieceById(request.ask.piece ?? '');
@@ -64,6 +80,7 @@ export function sizeQuestion(
     asks: say`${first?.question ?? `What ${first?.label.toLowerCase() ?? 'size'} should it have?`}`,
     because: say`${across ? 'That sets the needles; rows cannot change it.' : why}${or}`,
     examples: [...sizeExamples(piece, ids, at), 'never mind'],
+    ...(!isAll && { offers: [formOffer('plan')] }),
   });
 }
 
@@ -101,6 +118,7 @@ export function gaugeQuestion(request: Request, at: At, yarn?: string): DeskAnsw
       '5 rows to the inch',
       'never mind',
     ],
+    offers: [formOffer('gauge')],
   });
 }
 
@@ -109,6 +127,7 @@ export const widthQuestion = (request: Request, at: At): DeskAnswer =>
     asks: say`How wide does your knitting come out?`,
     because: say`The needles are chosen from your stitch width, and I have only rows so far. A tube's needles and flat width will do.`,
     examples: [at.maker.units === 'cm' ? '40 needles, 14.5 cm flat' : '46 needles, 6 3/4 in flat', 'never mind'],
+    offers: [formOffer('gauge')],
   });
 
 export const lengthQuestion = (request: Request, rows: number, at: At): DeskAnswer =>

@@ -4,6 +4,10 @@ import type { Turn } from '../turn.js';
 import type { Door, SlackApp } from './door.js';
 import { postPlace } from './place.js';
 
+/** A button of a card, and what is of forms: those have a listener of their own. */
+const BUTTON = /^(?:pick\.|form\.open\.)/;
+const NO_FORM = /^(?!form\.)/;
+
 const Picked = z.object({ turn: z.string(), index: z.number().int() });
 type Picked = z.infer<typeof Picked>;
 
@@ -11,7 +15,7 @@ type Picked = z.infer<typeof Picked>;
 const GONE: Picked = { turn: '', index: -1 };
 
 function picked(action: BlockElementAction): Picked {
-  if (action.type !== 'button' || !action.action_id.startsWith('pick.')) return GONE;
+  if (action.type !== 'button' || !BUTTON.test(action.action_id)) return GONE;
   try {
     return Picked.parse(JSON.parse(action.value ?? ''));
   } catch {
@@ -50,7 +54,7 @@ export function pressTurn(body: BlockAction, slackTeamId: string, at: number): T
 }
 
 export function hearActions(app: SlackApp, door: Door): void {
-  app.action<BlockAction>({ type: 'block_actions' }, async ({ body, context, ack }) => {
+  app.action<BlockAction>({ type: 'block_actions', action_id: NO_FORM }, async ({ body, context, ack }) => {
     const turn = pressTurn(body, context.teamId, door.now());
     if (turn !== undefined) await door.taken(turn);
     await ack();

@@ -4,11 +4,12 @@ import { App, HTTPReceiver, type Receiver, SocketModeReceiver, type webApi } fro
 import type { SlackSettings } from '../config.js';
 import type { Delivery } from '../delivery/delivery.js';
 import type { Surroundings } from '../surroundings.js';
-import type { Turn } from '../turn.js';
+import type { Answered, Turn } from '../turn.js';
 import { hearActions } from './actions.js';
 import { boltLog } from './bolt-log.js';
 import { hearCommands } from './commands.js';
 import type { Door, SlackApp } from './door.js';
+import { hearForms } from './forms.js';
 import { keptAck } from './kept-ack.js';
 import { hearMentions } from './mentions.js';
 import { hearMessages } from './messages.js';
@@ -17,7 +18,7 @@ import { hearStrays } from './strays.js';
 export type SlackParts = {
   client: webApi.WebClient;
   delivery: Pick<Delivery, 'wake'>;
-  taken(turn: Turn, surroundings: Surroundings): Promise<unknown>;
+  taken(turn: Turn, surroundings: Surroundings): Promise<Answered | undefined>;
 };
 
 /** `port` is undefined in Socket Mode. */
@@ -49,6 +50,8 @@ export async function startSlack(
     taken: (turn) => taken(turn, surroundings),
     wake: () => setImmediate(delivery.wake),
     now: surroundings.now,
+    views: client.views,
+    store: surroundings.store,
     log: surroundings.log,
   });
   const started = await receiver.start(settings.port);
@@ -75,5 +78,6 @@ function listen(app: SlackApp, door: Door): void {
   hearMentions(app, door);
   hearMessages(app, door);
   hearActions(app, door);
+  hearForms(app, door);
   hearStrays(app);
 }

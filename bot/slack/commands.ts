@@ -1,6 +1,10 @@
 import type { SlashCommand } from '@slack/bolt';
+import { shortRequest } from '../language/readers/short.js';
+import type { FormId } from '../request.js';
+import type { Address } from '../store/ports.js';
 import type { Turn } from '../turn.js';
 import type { Door, SlackApp } from './door.js';
+import { openForm } from './forms.js';
 import { plainText } from './plain-text.js';
 
 export const commandNames = ['/rows', '/gauge', '/walewright'] as const;
@@ -8,6 +12,15 @@ export const commandNames = ['/rows', '/gauge', '/walewright'] as const;
 const APOLOGY = 'That went wrong on my side; nothing was stored. Please say it again in a minute.';
 
 const whisper = (text: string) => ({ response_type: 'ephemeral' as const, text });
+
+const responseTo = ({ response_url }: SlashCommand): Address => ({ to: 'response', url: response_url });
+
+/** The form that the words of a command ask for; without a name that of the command. */
+function formIn({ input, command }: Turn): { form?: FormId | undefined } | undefined {
+  const asked = 'text' in input ? shortRequest(input.text) : undefined;
+  if (asked?.kind !== 'form') return undefined;
+  return { form: asked.form ?? (command === '/gauge' ? 'gauge' : command === '/rows' ? 'plan' : undefined) };
+}
 
 /** The turn of a slash command, or undefined for a command that is not ours. */
 export function commandTurn(said: SlashCommand, slackTeamId: string, at: number): Turn | undefined {
@@ -21,7 +34,7 @@ export function commandTurn(said: SlashCommand, slackTeamId: string, at: number)
       at,
       input: { text: plainText(said.text) },
       command,
-      address: { to: 'response', url: said.response_url },
+      address: responseTo(said),
     }
   );
 }
@@ -32,6 +45,12 @@ export function hearCommands(app: SlackApp, door: Door): void {
     const turn = commandTurn(command, context.teamId, door.now());
     if (turn === undefined) return ack(whisper(`I answer to ${commandNames.join(', ')}.`));
     try {
+      const form = formIn(turn);
+      if (
+        form !== undefined &&
+        (await openForm(door, command.trigger_id, { ...turn, address: responseTo(command) }, form))
+      )
+        return ack();
       await door.taken(turn);
     } catch (error) {
       door.log.error({ key: turn.key, error: String(error) }, 'command not stored');

@@ -75,6 +75,7 @@ export function asked(text: string, name: string, surroundings: Surroundings): P
 /** The card as text, and below it how the words were read. */
 export function printedAnswer(answered: Answered, explain: boolean): string {
   if (answered.status === 'seen') throw new Error('each line is a delivery of its own');
+  if (answered.status === 'refused') throw new Error('no form is sent in a terminal');
   if (answered.status === 'apologised') return answered.text;
   const text = plainText(answered.card);
   return explain ? `${text}\n\n${JSON.stringify(answered.trace, null, 1)}` : text;

@@ -10,7 +10,7 @@ import type { Answered, Exchange } from '../turn.js';
  * Names carry their unit as a suffix: Mm, M, G, S.
  */
 export function asJson(answered: Answered, explain: boolean): Record<string, unknown> {
-  if (answered.status === 'seen') return { request: null, reply: null };
+  if (answered.status === 'seen' || answered.status === 'refused') return { request: null, reply: null };
   if (answered.status === 'apologised') {
     return { request: null, reply: { kind: 'problem', text: answered.text, reference: answered.reference } };
   }

@@ -4,7 +4,13 @@ import type { Turn } from '../../bot/turn.js';
 /** Takes a turn as the bot does, but answers with what it heard: journeys about the door need no more. */
 export const echoed = ({ key, slackTeamId, at, input, address }: Turn, { store, newId }: Surroundings) =>
   store.within(slackTeamId, async (bound) => {
-    if (!(await bound.deliveries.claim(key, at)) || address === undefined) return;
-    const text = 'text' in input ? `heard: ${input.text}` : `pressed: ${input.pick.turn} ${input.pick.index}`;
+    if (!(await bound.deliveries.claim(key, at)) || address === undefined) return undefined;
+    const text = heard(input);
     await bound.outbox.add(newId(), address, { text, blocks: [] }, at, at + 1_800_000);
+    return undefined;
   });
+
+function heard(input: Turn['input']): string {
+  if ('form' in input) return `sent: ${input.form.id}`;
+  return 'text' in input ? `heard: ${input.text}` : `pressed: ${input.pick.turn} ${input.pick.index}`;
+}

@@ -85,3 +85,65 @@ export function press({
     ],
   };
 }
+
+/** A view as Slack sends it back: its own fields, and what they hold. */
+export type ShownView = Record<string, unknown> & {
+  callback_id: string;
+  private_metadata: string;
+  blocks: readonly Record<string, never>[];
+};
+
+type Element = {
+  type: string;
+  action_id: string;
+  initial_value?: string;
+  initial_option?: { value: string };
+  options?: readonly { value: string }[];
+};
+
+/** What a view holds once these fields were typed or chosen over those it was filled with. */
+function stateOf({ blocks }: ShownView, typed: Record<string, string>) {
+  const values: Record<string, unknown> = {};
+  for (const { block_id: id, element } of blocks as unknown as { block_id: string; element: Element }[]) {
+    const { type, action_id, initial_value = null, initial_option = null, options = [] } = element;
+    const to = typed[id];
+    const held =
+      type === 'plain_text_input'
+        ? { type, value: to ?? initial_value }
+        : {
+            type,
+            selected_option:
+              to === undefined ? initial_option : (options.find(({ value }) => value === to) ?? { value: to }),
+          };
+    values[id] = { [action_id]: held };
+  }
+  return { values };
+}
+
+/** The submission of a view, with what was typed over what it was filled with. */
+export const submission = (view: ShownView, typed: Record<string, string> = {}, id = 'V1') => ({
+  type: 'view_submission',
+  team: { id: TEAM, domain: 'shed' },
+  user: { id: MAKER, username: 'nadia', name: 'nadia', team_id: TEAM },
+  api_app_id: 'A0APP',
+  token: 'unused',
+  trigger_id: 'trigger',
+  view: { ...view, id, hash: 'h1', team_id: TEAM, state: stateOf(view, typed) },
+  response_urls: [],
+});
+
+/** A choice made in a view on which other fields depend. */
+export const chosen = (view: ShownView, field: string, option: string, typed: Record<string, string> = {}) => ({
+  ...submission(view, { ...typed, [field]: option }),
+  type: 'block_actions',
+  container: { type: 'view', view_id: 'V1' },
+  actions: [
+    {
+      type: 'static_select',
+      action_id: 'form.redraw',
+      block_id: field,
+      action_ts: stamp(),
+      selected_option: { value: option },
+    },
+  ],
+});

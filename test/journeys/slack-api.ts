@@ -53,9 +53,10 @@ function expected(url: string, { status = 200, body = {}, headers }: Reply = {})
   });
 }
 
-/** The Web API client sends forms with blocks as JSON; a response url gets JSON. */
+/** The Web API client sends forms with blocks and views as JSON; a response url gets JSON. */
 function fields(sent: unknown): Fields {
   if (typeof sent !== 'string') return sent as Fields;
   const form = Object.fromEntries(new URLSearchParams(sent));
-  return { ...form, ...(form.blocks !== undefined && { blocks: JSON.parse(form.blocks) }) };
+  const { blocks, view } = form;
+  return { ...form, ...(blocks && { blocks: JSON.parse(blocks) }), ...(view && { view: JSON.parse(view) }) };
 }

@@ -64,6 +64,8 @@ function line(meaning: Meaning): string {
       return `set_units ${meaning.units}`;
     case 'looser':
       return joined([meaning.way, meaning.percent === undefined ? '' : `${meaning.percent}%`]);
+    case 'form':
+      return joined(['form', meaning.form]);
     case 'why':
       return joined(['why', ...meaning.rows.map(String)]);
     case 'steps':

@@ -1,4 +1,5 @@
 import type { Request } from '../../request.js';
+import { formAsked } from './forms.js';
 import { looserAsked } from './looser.js';
 import { whyAsked } from './whys.js';
 
@@ -82,5 +83,5 @@ export function shortRequest(text: string): Request | undefined {
     .trim()
     .replace(/(?<=\S)\s*\?+$/, '')
     .replace(/^(?:(?:oops|sorry|oh|ok|okay|please|actually|wait|hey|well|and|but|then|so|um) )+/, '');
-  return FORMS.find(([form]) => form.test(bare))?.[1] ?? whyAsked(bare) ?? looserAsked(bare);
+  return FORMS.find(([form]) => form.test(bare))?.[1] ?? formAsked(bare) ?? whyAsked(bare) ?? looserAsked(bare);
 }

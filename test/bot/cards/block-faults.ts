@@ -67,6 +67,56 @@ function tableFaults(rows: readonly (readonly Node[])[]): string[] {
   ];
 }
 
+/** Limits of views, transcribed anew from the reference. */
+const VIEW = { blocks: 100, title: 24, metadata: 3000, hint: 2000, label: 2000, options: 100, radios: 10, option: 75 };
+
+/** What the platform would refuse of a modal view, or show otherwise than meant. */
+export function viewFaults(view: Node): string[] {
+  const faults: string[] = [];
+  const check = (isRight: boolean, fault: string): void => void (isRight || faults.push(fault));
+  const blocks = list(view.blocks);
+  const ids = blocks.map(({ block_id }) => String(block_id));
+  check(view.type === 'modal' && String(view.callback_id).length <= MOST.id, 'no modal');
+  check(blocks.length >= 1 && blocks.length <= VIEW.blocks, `${blocks.length} blocks`);
+  check(new Set(ids).size === ids.length && ids.every((id) => id.length >= 1 && id.length <= MOST.id), 'bad block ids');
+  check(String(view.private_metadata).length <= VIEW.metadata, 'metadata too long');
+  check(JSON.stringify(view).length <= 250_000, 'view too large');
+  for (const part of [view.title, view.submit, view.close])
+    check(textOf(part).length >= 1 && textOf(part).length <= VIEW.title, `title or button ${textOf(part)}`);
+  for (const node of nodes(view)) {
+    if (node.type !== 'plain_text') continue;
+    check(textOf(node).length >= 1 && node.emoji === false, 'empty text, or emoji');
+  }
+  for (const { type, label, hint, element } of blocks) {
+    check(type === 'input' && textOf(label).length <= VIEW.label, 'label');
+    check(hint === undefined || textOf(hint).length <= VIEW.hint, 'hint');
+    faults.push(...(isNode(element) ? elementFaults(element) : ['no element']));
+  }
+  check(nodes(view).filter(({ focus_on_load }) => focus_on_load === true).length <= 1, 'more than one focus');
+  return faults;
+}
+
+function elementFaults({ type, options, initial_option, initial_value = '', max_length }: Node): string[] {
+  if (type === 'plain_text_input')
+    return String(initial_value).length <= Number(max_length) && Number(max_length) <= MOST.plain ? [] : ['long value'];
+  const all = list(options);
+  const values = all.map(({ value }) => String(value));
+  return [
+    ...(all.length >= 1 && all.length <= (type === 'radio_buttons' ? VIEW.radios : VIEW.options) ? [] : ['options']),
+    ...(new Set(values).size === values.length ? [] : ['options alike']),
+    ...all.flatMap(({ text, value, description }) =>
+      [textOf(text), String(value), isNode(description) ? textOf(description) : '-'].every(
+        (one) => one.length >= 1 && one.length <= VIEW.option,
+      )
+        ? []
+        : [`option ${value}`],
+    ),
+    ...(initial_option === undefined || all.some((one) => JSON.stringify(one) === JSON.stringify(initial_option))
+      ? []
+      : ['initial option is none of them']),
+  ];
+}
+
 /** All text that blocks show beside their buttons, in order. */
 export const textsOf = (blocks: readonly Block[]): string[] =>
   blocks

@@ -1,0 +1,36 @@
+import type { Outcome, Units } from '../../../core/index.js';
+import type { FormValues, Request } from '../../request.js';
+
+/** A machine and yarn of the maker, as one choice. */
+export type BenchKnown = { id: string; machine: string; needles: number | undefined; yarn: string; tension: string };
+
+/** A piece on a machine. `label` names both. */
+export type WorkKnown = { id: string; label: string; rows: number };
+
+/** What a form draws from and reads against: the maker's own things, the one used last first. */
+export type Known = { units: Units | undefined; benches: readonly BenchKnown[]; works: readonly WorkKnown[] };
+
+export type Option = { id: string; label: string; about?: string };
+
+/** One field. `redraws`: what else is asked depends on it. */
+export type Field = { id: string; label: string; hint?: string; required?: true } & (
+  | { is: 'text' }
+  | { is: 'select'; options: readonly Option[]; redraws?: boolean }
+  | { is: 'radio'; options: readonly Option[] }
+);
+
+/** What is wrong, and the field it stands beside; without one it is of the form as a whole. */
+export type Fault = { at?: string | undefined; says: string };
+
+/** A form as data and pure functions. Reading back what `filled` holds gives what it was filled from. */
+export type Form = {
+  title: string;
+  submit: string;
+  /** What the fields hold of what was said. Ids without a field are carried along unseen. */
+  filled(said: Request | undefined, known: Known): FormValues;
+  fields(values: FormValues, known: Known): readonly Field[];
+  /** The request that words would make, or every fault at once. */
+  request(values: FormValues, known: Known): Outcome<Request, Fault>;
+  /** The field that a problem names by its label. */
+  at: Readonly<Record<string, string>>;
+};

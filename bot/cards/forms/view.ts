@@ -1,0 +1,86 @@
+import type { FormValues } from '../../request.js';
+import type { Block } from '../blocks.js';
+import { LIMITS, shortened } from '../limits.js';
+import type { Field, Form, Known, Option } from './form.js';
+
+export type View = Record<string, unknown> & { type: 'modal'; blocks: readonly Block[] };
+
+/** The one action id of every field: a block holds one element. */
+export const VALUE = 'v';
+/** Begins the action id of a field on which the others depend, and every callback id. */
+export const REDRAWS = 'form.redraw';
+export const CALLBACK = 'form.';
+
+/** No measurement is longer; a text that is gets read and refused, not cut. */
+export const MOST_TYPED = 200;
+
+/**
+ * A form as a modal view, its fields filled in and the cursor in the first that is empty.
+ * @param kept where the answer goes, carried along with the values that have no field
+ */
+export function formView(id: string, form: Form, values: FormValues, known: Known, kept: object): View {
+  const fields = form.fields(values, known);
+  const first = fields.find((field) => field.is === 'text' && !values[field.id]);
+  return {
+    type: 'modal',
+    callback_id: `${CALLBACK}${id}`,
+    title: plain(form.title, LIMITS.modalTitle),
+    submit: plain(form.submit, LIMITS.modalTitle),
+    close: plain('Cancel', LIMITS.modalTitle),
+    private_metadata: metadata(kept, hidden(values, fields)),
+    blocks: fields.map((field) => input(field, values[field.id] ?? '', field === first)),
+  };
+}
+
+const hidden = (values: FormValues, fields: readonly Field[]): [string, string][] =>
+  Object.entries(values).filter(([id, value]) => value !== '' && fields.every((field) => field.id !== id));
+
+/** What fits; the values that the maker cannot see go before where the answer goes does. */
+function metadata(kept: object, values: readonly [string, string][]): string {
+  const text = JSON.stringify({ ...kept, hidden: Object.fromEntries(values) });
+  return text.length <= LIMITS.privateMetadata || values.length === 0 ? text : metadata(kept, values.slice(0, -1));
+}
+
+const plain = (text: string, most: number): Block => ({
+  type: 'plain_text',
+  text: shortened(text, most),
+  emoji: false,
+});
+
+function input(field: Field, value: string, hasFocus: boolean): Block {
+  const redraws = field.is === 'select' && field.redraws === true;
+  return {
+    type: 'input',
+    block_id: field.id,
+    label: plain(field.label, LIMITS.optionText),
+    element: element(field, value, hasFocus),
+    optional: field.required !== true,
+    ...(redraws && { dispatch_action: true }),
+    ...(field.hint && { hint: plain(field.hint, LIMITS.inputHint) }),
+  };
+}
+
+function element(field: Field, value: string, hasFocus: boolean): Block {
+  if (field.is === 'text')
+    return {
+      type: 'plain_text_input',
+      action_id: VALUE,
+      max_length: MOST_TYPED,
+      ...(value !== '' && { initial_value: shortened(value, MOST_TYPED) }),
+      ...(hasFocus && { focus_on_load: true }),
+    };
+  const options = field.options.slice(0, field.is === 'radio' ? LIMITS.radioOptions : LIMITS.selectOptions).map(option);
+  const chosen = options.find((one) => one.value === value);
+  return {
+    type: field.is === 'radio' ? 'radio_buttons' : 'static_select',
+    action_id: field.is === 'select' && field.redraws ? REDRAWS : VALUE,
+    options,
+    ...(chosen && { initial_option: chosen }),
+  };
+}
+
+const option = ({ id, label, about }: Option) => ({
+  text: plain(label, LIMITS.optionText),
+  value: id,
+  ...(about !== undefined && { description: plain(about, LIMITS.optionText) }),
+});

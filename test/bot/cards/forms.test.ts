@@ -1,0 +1,220 @@
+import { describe, expect, test } from 'vitest';
+import { forms, formView, type Known } from '../../../bot/cards/forms/index.js';
+import { read } from '../../../bot/language/read.js';
+import { type FormId, type FormValues, isOfPiece, type Request } from '../../../bot/request.js';
+import { pieces, type Units } from '../../../core/index.js';
+import { viewFaults } from './block-faults.js';
+
+const LONG = 'an extraordinarily long name that a maker once gave to it and never found the time to shorten, & < > *';
+const FULL = {
+  place: `thread:C0BENCH:${'1'.repeat(40)}`,
+  address: { to: 'response', url: `https://x/${'u'.repeat(200)}` },
+  at: 1,
+};
+
+const bench = (id: string, machine: string, yarn: string, needles: number | undefined = 46) => ({
+  id,
+  machine,
+  needles,
+  yarn,
+  tension: '',
+});
+const work = (id: string, label: string, rows: number) => ({ id, label, rows });
+
+const NONE: Known = { units: undefined, benches: [], works: [] };
+const TWO: Known = {
+  units: 'cm',
+  benches: [bench('b1', '52', 'grey medium', 52), bench('b2', '24', 'oat fine', 24)],
+  works: [work('w1', 'Hat on the 52, row 60 of 131', 60), work('w2', 'Cowl on the 24, row 0 of 90', 0)],
+};
+const MANY: Known = {
+  units: 'in',
+  benches: Array.from({ length: 200 }, (_, i) => bench(`b${i}`, `${LONG} ${i}`, `${LONG} ${i}`)),
+  works: Array.from({ length: 200 }, (_, i) => work(`w${i}`, `${LONG} ${i}`, i)),
+};
+const IDS = Object.keys(forms) as FormId[];
+
+const asked = (words: string, units: Units | undefined): Request => {
+  const [request] = read(words, { pieces, units, machines: [], yarns: [], holes: [] }).meanings;
+  return request as Request;
+};
+
+/** The request that a form makes of what it was filled with, and of what was typed over that. */
+function made(id: FormId, known: Known, typed: FormValues = {}, said?: Request): Request {
+  const read = forms[id].request({ ...forms[id].filled(said, known), ...typed }, known);
+  if (!read.ok) throw new Error(read.problems.map(({ at, says }) => `${at}: ${says}`).join('\n'));
+  return read.value;
+}
+
+/** The faults of a form by field. */
+function faults(id: FormId, known: Known, typed: FormValues, said?: Request): Record<string, string> {
+  const read = forms[id].request({ ...forms[id].filled(said, known), ...typed }, known);
+  return read.ok ? {} : Object.fromEntries(read.problems.map(({ at = '', says }) => [at, says]));
+}
+
+describe.each(IDS)('the form %s', (id) => {
+  test.each([
+    ['a maker of two machines', TWO],
+    ['200 machines and pieces with long names', MANY],
+  ])('keeps to the limits of a view for %s', (_, known) => {
+    const values = { ...forms[id].filled(undefined, known), hidden: 'y'.repeat(2900), more: 'z'.repeat(200) };
+    expect(viewFaults(formView(id, forms[id], values, known, FULL))).toEqual([]);
+    const other = { ...values, bench: 'other', length: 'l'.repeat(40_000) };
+    expect(viewFaults(formView(id, forms[id], other, known, FULL))).toEqual([]);
+  });
+
+  test('carries what has no field, as long as it fits', () => {
+    const values = { ...forms[id].filled(undefined, TWO), 'of another piece': '12 cm' };
+    const { hidden } = JSON.parse(String(formView(id, forms[id], values, TWO, FULL).private_metadata));
+    expect(hidden).toMatchObject({ 'of another piece': '12 cm' });
+  });
+
+  test('has fields of no kind of piece but those it asks for', () => {
+    const own = forms[id].fields(forms[id].filled(undefined, TWO), TWO).map((field) => field.id);
+    expect(new Set(own).size).toBe(own.length);
+    expect(own.length).toBeLessThanOrEqual(6);
+  });
+});
+
+describe.each(pieces.map((piece) => [piece.id, piece] as const))('the plan form of %s', (_, piece) => {
+  const said = asked(piece.example, 'in');
+
+  test.each([NONE, TWO, MANY])('keeps to the limits, and has no more than eight fields', (known) => {
+    const values = { ...forms.plan.filled(said, known), piece: piece.id };
+    expect(viewFaults(formView('plan', forms.plan, values, known, FULL))).toEqual([]);
+    expect(forms.plan.fields(values, known).length).toBeLessThanOrEqual(8);
+  });
+
+  test.each(['cm', 'in'] as const)('gives back what it was filled with, in %s', (units) => {
+    const again = made('plan', { ...TWO, units }, {}, said);
+    if (!isOfPiece(said) || !isOfPiece(again)) throw new Error('no plan');
+    expect(again.ask?.piece).toBe(piece.id);
+    expect(Object.keys(again.ask?.values ?? {}).sort()).toEqual(Object.keys(said.ask?.values ?? {}).sort());
+    for (const [id, value] of Object.entries(said.ask?.values ?? {})) {
+      const { said: _said, assumed: _assumed, given: _given, body: _body, ...figures } = value;
+      for (const [name, figure] of Object.entries(figures))
+        if (typeof figure === 'number')
+          expect((again.ask?.values[id] as Record<string, unknown> | undefined)?.[name]).toBeCloseTo(figure, 1);
+        else expect(again.ask?.values[id]).toMatchObject({ [name]: figure });
+    }
+  });
+
+  test('asks for every group of which one is needed, all at once', () => {
+    const empty = faults('plan', TWO, { piece: piece.id });
+    expect(Object.keys(empty).length).toBe(piece.needs.length);
+    expect(Object.keys(empty).every((id) => id in piece.asks)).toBe(true);
+  });
+
+  test('has no ask by the name of a field of the form itself', () => {
+    const own = ['piece', 'copies', 'bench', 'due'];
+    expect(Object.keys(piece.asks).filter((id) => own.includes(id))).toEqual([]);
+  });
+});
+
+describe('numbers in every notation', () => {
+  const over = (length: string, known = TWO) => {
+    const request = made('gauge', known, { bench: 'b1', rows: '110', length });
+    if (request.kind !== 'record_gauge') throw new Error('no gauge');
+    return request.gauge.rows?.over;
+  };
+
+  test.each([
+    ['6 3/4 in', 171.45],
+    ['6-3/4"', 171.45],
+    ['6¾ inches', 171.45],
+    ['27,5 cm', 275],
+    ['27.5', 275],
+    ['275 mm', 275],
+    ['eleven and a half inches', 292.1],
+    ['  56,6cm ', 566],
+  ])('%s is a length', (typed, mm) => {
+    const value = over(typed);
+    expect(value?.is === 'length' && value.mm).toBeCloseTo(mm, 3);
+  });
+
+  test.each(['many', '-3 cm', 'about 27 cm', '27 cm and 3', '12 x 4', 'x'.repeat(40_000), '<!channel>'])(
+    '"%.20s" is named beside its field',
+    (length) => {
+      const { length: says = '' } = faults('gauge', TWO, { bench: 'b1', rows: '110', length });
+      expect(says).toMatch(/^I read "/);
+      expect(says.length).toBeLessThan(120);
+    },
+  );
+
+  test('a number without a unit is asked about while the maker has none, unless another field brings one', () => {
+    const rows = { 'bench.needles': '46', rows: '110' };
+    expect(faults('gauge', NONE, { ...rows, length: '22' }).length).toContain('in inches or in centimetres?');
+    expect(faults('gauge', NONE, { ...rows, length: '22 in', flatWidth: '6 3/4' })).toEqual({});
+  });
+});
+
+describe('the gauge form', () => {
+  test('wants rows and their length together', () => {
+    expect(faults('gauge', TWO, { rows: '110' })).toMatchObject({ length: expect.stringContaining('How long') });
+    expect(faults('gauge', TWO, { length: '27 cm' })).toMatchObject({ rows: expect.stringContaining('How many') });
+  });
+
+  test('carries what was said that it has no field for', () => {
+    const said = asked('60 rows in 27 cm, 14.5 flat, note: by the window', 'cm');
+    expect(made('gauge', TWO, {}, said)).toMatchObject({
+      kind: 'record_gauge',
+      gauge: { on: { machine: '52', yarn: 'grey medium' }, rows: { count: 60, how: 'read' }, note: 'by the window' },
+    });
+  });
+
+  test('names another machine and yarn, and asks for one of its names', () => {
+    const other = { bench: 'other', rows: '60', length: '27' };
+    expect(made('gauge', TWO, { ...other, 'bench.needles': '46', 'bench.yarn': 'oat' })).toMatchObject({
+      gauge: { on: { needles: 46, yarn: 'oat' } },
+    });
+    expect(Object.keys(faults('gauge', TWO, other))).toEqual(['bench.needles']);
+  });
+});
+
+describe('the plan form', () => {
+  const hat = pieces.find(({ needs }) => needs.length > 1) ?? pieces[0];
+
+  test('shows the fields of the piece alone that is chosen, its needs before all', () => {
+    for (const piece of pieces) {
+      const shown = forms.plan.fields({ piece: piece.id }, TWO).map(({ id }) => id);
+      expect(shown[0]).toBe('piece');
+      expect(shown.filter((id) => id in piece.asks).length).toBeGreaterThan(0);
+    }
+    expect(forms.plan.fields({}, TWO).map(({ id }) => id)).toEqual(['piece']);
+  });
+
+  test('keeps when a piece is due', () => {
+    const said: Request = {
+      kind: 'plan',
+      ask: {
+        piece: hat?.id,
+        copies: 1,
+        values: {},
+        on: {},
+        focus: [],
+        due: { day: '2026-12-01', said: 'by 1 December' },
+      },
+    };
+    expect(forms.plan.filled(said, TWO).due).toContain('2026-12-01');
+  });
+
+  test('refuses so many copies as nobody knits', () => {
+    expect(faults('plan', TWO, { piece: hat?.id ?? '', copies: '501' }).copies).toContain('between 1 and 500');
+  });
+});
+
+test('the forms of the work name the piece that was meant, with the row it is at', () => {
+  const said: Request = { kind: 'reading', workId: 'w2', length: { is: 'length', mm: 310, said: '31 cm' } };
+  expect(forms.reading.filled(said, TWO)).toMatchObject({ work: 'w2', row: '', length: '31 cm' });
+  expect(forms.reading.filled(undefined, TWO)).toMatchObject({ work: 'w1', row: '60' });
+  expect(made('lost_count', TWO, { machine: '64', hand: '62' })).toEqual({
+    kind: 'lost_count',
+    workId: 'w1',
+    counts: [
+      { name: 'machine', rows: 64 },
+      { name: 'hand counter', rows: 62 },
+    ],
+    length: undefined,
+    state: undefined,
+  });
+});
