@@ -53,9 +53,9 @@ export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefi
   const quantities = sheet.tokens.flatMap((t) => (t.is === 'quantity' ? [t.quantity] : []));
   const bare = bareUnit(quantities, context.units);
   const isOfMachines = asksMachine(sheet, context);
-  const costs = [...readRates(sheet), ...readCosts(sheet, context)];
   const ofYarn = readOtherYarn(sheet, context);
   if (ofYarn !== undefined) return [ofYarn];
+  const costs = [...readRates(sheet), ...readCosts(sheet, context)];
   const stripes = readStripes(sheet, context);
   const buying = buyingMeanings(sheet, context);
   const work = [
