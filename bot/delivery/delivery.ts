@@ -92,5 +92,7 @@ export function delivery(
   };
 }
 
-const laneOf = ({ slackTeamId, address }: OutboxRow): string =>
-  address.to === 'response' ? address.url : `${slackTeamId} ${address.channel}`;
+function laneOf({ slackTeamId, address }: OutboxRow): string {
+  if (address.to === 'response') return address.url;
+  return `${slackTeamId} ${address.to === 'home' ? `home of ${address.user}` : address.channel}`;
+}

@@ -25,6 +25,7 @@ const ADVICE: Record<string, string> = {
   channel_not_found: 'invite the bot to the channel',
   not_in_channel: 'invite the bot to the channel',
   messages_tab_disabled: 'set features.app_home.messages_tab_enabled to true in the app manifest',
+  not_enabled: 'set features.app_home.home_tab_enabled to true in the app manifest',
   account_inactive: 'install the app again and set SLACK_BOT_TOKEN',
   invalid_auth: 'set SLACK_BOT_TOKEN to the token of the installed app',
   token_revoked: 'install the app again and set SLACK_BOT_TOKEN',

@@ -1,6 +1,8 @@
+import type { webApi } from '@slack/bolt';
 import type { Address, Body, OutboxRow } from '../store/ports.js';
 
 type Message = Body & { channel: string; thread_ts?: string | undefined };
+type Page = webApi.ViewsPublishArguments;
 type Plain = { mrkdwn: false; unfurl_links: false; unfurl_media: false };
 
 /** What the sender needs of Slack's Web API client. */
@@ -8,6 +10,9 @@ export type Posts = {
   chat: {
     postMessage(message: Message & Plain): Promise<{ ts?: string | undefined }>;
     postEphemeral(message: Message & { user: string }): Promise<unknown>;
+  };
+  views: {
+    publish(page: Page): Promise<unknown>;
   };
 };
 
@@ -29,8 +34,14 @@ export function sender(posts: Posts): Sender {
   return ({ address, body }) => sent(address, { ...body, text: escaped(body.text) }, posts);
 }
 
-async function sent(address: Address, body: Body, { chat }: Posts): Promise<string | undefined> {
+async function sent(address: Address, body: Body, { chat, views }: Posts): Promise<string | undefined> {
   if (address.to === 'response') return respond(address.url, body);
+  if (address.to === 'home') {
+    // Its buttons come back with the direct message in which they answer.
+    const view = { type: 'home', blocks: body.blocks, private_metadata: address.channel } as Page['view'];
+    await views.publish({ user_id: address.user, view });
+    return undefined;
+  }
   const message = { ...body, channel: address.channel, thread_ts: address.threadTs };
   if (address.to === 'ephemeral') {
     await chat.postEphemeral({ ...message, user: address.user });

@@ -61,6 +61,16 @@ export function outgoing(db: Kysely<Tables>): Store['outbox'] {
         .sort((a, b) => (a.id < b.id ? -1 : 1));
     },
 
+    async sealed(row) {
+      const sealing = db
+        .updateTable('outbox')
+        .set({ coalesce_key: '' })
+        .where('workspace_id', '=', row.workspaceId)
+        .where('id', '=', row.id)
+        .returning('body_json');
+      const { body_json } = await retried(() => sealing.executeTakeFirstOrThrow());
+      return { ...row, body: bodyJson.value(body_json) };
+    },
     posted: (row, at, slackTs) => set(row, { posted_at_ms: at, slack_ts: slackTs ?? null }),
     later: (row, notBefore) => set(row, { not_before_ms: notBefore, taken_until_ms: null }),
     dropped: (row, at, why) => set(row, { posted_at_ms: at, dropped_why: why }),

@@ -1,6 +1,8 @@
 import type { Conversation } from '../conversation.js';
 import type { BenchLog, Clocks } from './ports/bench-log.js';
 import type { Measurements, Profiles, Yarns } from './ports/gauge.js';
+import type { Homes } from './ports/homes.js';
+import type { Introductions } from './ports/introductions.js';
 import type { Makers } from './ports/makers.js';
 import type { Address, Body, OutboxRow } from './ports/outbox.js';
 import type { Plans } from './ports/plans.js';
@@ -10,6 +12,8 @@ import type { Readings, Works } from './ports/works.js';
 
 export * from './ports/bench-log.js';
 export * from './ports/gauge.js';
+export * from './ports/homes.js';
+export * from './ports/introductions.js';
 export * from './ports/makers.js';
 export * from './ports/outbox.js';
 export * from './ports/plans.js';
@@ -35,12 +39,15 @@ export type Bound = {
   benchLog: BenchLog;
   clocks: Clocks;
   plans: Plans;
+  homes: Homes;
+  introductions: Introductions;
   conversations: {
     /** The talk of this maker in this place, empty when it never began or has lapsed by `at`. */
     of(place: string, makerId: string, at: number): Promise<Conversation>;
     keep(place: string, makerId: string, talk: Conversation, until: number): Promise<void>;
   };
   outbox: {
+    /** A page for Home takes the place of one that still waits for the same maker. `at` is when it may go out. */
     add(id: string, address: Address, body: Body, at: number, expires: number): Promise<void>;
   };
 };
@@ -51,6 +58,8 @@ export type Store = {
   /** What bot/delivery takes from: a row taken is leased, so that two senders never post it twice. */
   outbox: {
     take(at: number, leaseMs: number, limit: number): Promise<OutboxRow[]>;
+    /** The row with what it holds by now; from here on nothing joins it, and what comes is a row of its own. */
+    sealed(row: OutboxRow): Promise<OutboxRow>;
     posted(row: OutboxRow, at: number, slackTs: string | undefined): Promise<void>;
     /** Gives a row back to be tried at `notBefore`. */
     later(row: OutboxRow, notBefore: number): Promise<void>;

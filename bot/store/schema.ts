@@ -152,6 +152,15 @@ export type Tables = {
     rows: number;
     started_at_ms: number;
   };
+  home: {
+    workspace_id: string;
+    maker_id: string;
+    channel: string;
+    /** Tells the page queued last from others, '' for none. */
+    page: string;
+    opened_at_ms: number;
+  };
+  introduction: { workspace_id: string; maker_id: string; at_ms: number };
   conversation: { workspace_id: string; place: string; maker_id: string; state_json: string; until_ms: number };
   delivery: { workspace_id: string; key: string; at_ms: number };
   outbox: Row & {

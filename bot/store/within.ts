@@ -4,6 +4,8 @@ import type { Bound, Store } from './ports.js';
 import { benchLog, clocks } from './repositories/bench-log.js';
 import { conversations } from './repositories/conversations.js';
 import { deliveries } from './repositories/deliveries.js';
+import { homes } from './repositories/homes.js';
+import { introductions } from './repositories/introductions.js';
 import { makers } from './repositories/makers.js';
 import { measurements } from './repositories/measurements.js';
 import { outbox } from './repositories/outbox.js';
@@ -58,6 +60,8 @@ function bound(db: Kysely<Tables>, workspaceId: string): Bound {
     rates: rates(db, workspaceId),
     benchLog: benchLog(db, workspaceId),
     clocks: clocks(db, workspaceId),
+    homes: homes(db, workspaceId),
+    introductions: introductions(db, workspaceId),
     conversations: conversations(db, workspaceId),
     outbox: outbox(db, workspaceId),
   };

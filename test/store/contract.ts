@@ -1,6 +1,7 @@
 import { afterEach, beforeEach } from 'vitest';
 import type { Store } from '../../bot/store/ports.js';
 import { benchLogContract } from './bench-log.js';
+import { homesContract } from './homes.js';
 import { outboxContract } from './outbox.js';
 import { profilesContract } from './profiles.js';
 import { recordsContract } from './records.js';
@@ -28,5 +29,6 @@ export function storeContract(name: string, open: Open): void {
   benchLogContract(name, store);
   workspacesContract(name, store);
   outboxContract(name, store);
+  homesContract(name, store);
   upkeepContract(name, store, open);
 }

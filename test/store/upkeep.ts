@@ -68,7 +68,11 @@ export function upkeepContract(name: string, store: () => Store, open: Open): vo
         const made = plan(maker.id, profile.id);
         await s.plans.add(made);
         await s.plans.get(made.id, maker.id);
-        await s.plans.latest(maker.id);
+        await s.plans.unstarted(maker.id);
+        await s.homes.opened(maker.id, 'D1', AT);
+        await s.homes.shows(maker.id, 'p');
+        await s.homes.of(maker.id);
+        await s.introductions.first(maker.id, AT);
         await s.measurements.inYarn(maker.id, profile.yarn.id);
         await s.yarns.describe(profile.yarn.id, { category: 4, tex: 500, since: null });
         await s.yarns.opened(maker.id, 'oat');
@@ -116,6 +120,7 @@ export function upkeepContract(name: string, store: () => Store, open: Open): vo
         for (let row = 0; row < 3; row += 1) await s.outbox.add(v7(), HERE, CARD, AT, AT);
       });
       const [posted, later, dropped] = await heard.outbox.take(AT, 1000, 3);
+      if (posted) await heard.outbox.sealed(posted);
       if (posted) await heard.outbox.posted(posted, AT, '1.5');
       if (later) await heard.outbox.later(later, AT);
       if (dropped) await heard.outbox.dropped(dropped, AT, 'expired');

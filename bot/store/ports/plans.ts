@@ -18,4 +18,6 @@ export type Plans = {
   get(id: string, makerId: string): Promise<StoredPlan | undefined>;
   /** The maker's plan made last, in whatever place. */
   latest(makerId: string): Promise<StoredPlan | undefined>;
+  /** The same, unless it is on a machine or done. */
+  unstarted(makerId: string): Promise<StoredPlan | undefined>;
 };

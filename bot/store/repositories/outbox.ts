@@ -1,6 +1,6 @@
-import type { Kysely } from 'kysely';
+import { type Kysely, sql } from 'kysely';
 import { addressJson, bodyJson } from '../letters.js';
-import type { Bound } from '../ports.js';
+import type { Address, Bound } from '../ports.js';
 import type { Tables } from '../schema.js';
 
 export function outbox(db: Kysely<Tables>, workspaceId: string): Bound['outbox'] {
@@ -13,7 +13,7 @@ export function outbox(db: Kysely<Tables>, workspaceId: string): Bound['outbox']
           id,
           address_json: addressJson.text(address),
           body_json: bodyJson.text(body),
-          coalesce_key: '',
+          coalesce_key: keyOf(address),
           not_before_ms: at,
           taken_until_ms: null,
           attempts: 0,
@@ -22,7 +22,22 @@ export function outbox(db: Kysely<Tables>, workspaceId: string): Bound['outbox']
           slack_ts: null,
           dropped_why: null,
         })
+        .onConflict((on) =>
+          on
+            .columns(['workspace_id', 'coalesce_key'])
+            .where('posted_at_ms', 'is', null)
+            // As the index says it: a bound value would not match.
+            .where(sql<boolean>`coalesce_key <> ''`)
+            .doUpdateSet({
+              address_json: addressJson.text(address),
+              body_json: bodyJson.text(body),
+              expires_at_ms: expires,
+            }),
+        )
         .execute();
     },
   };
 }
+
+/** Rows of one key that wait become one; '' for those that each count. */
+const keyOf = (address: Address): string => (address.to === 'home' ? `home:${address.user}` : '');

@@ -9,6 +9,16 @@ const askJson = jsonColumn(PlanAsk);
 const numbersJson = jsonColumn(z.unknown());
 
 export function plans(db: Kysely<Tables>, workspaceId: string): Bound['plans'] {
+  const latest: Bound['plans']['latest'] = async (makerId) => {
+    const row = await withRevision(db, workspaceId)
+      .where('plan.maker_id', '=', makerId)
+      .orderBy('plan.at_ms', 'desc')
+      .orderBy('plan.id', 'desc')
+      .limit(1)
+      .executeTakeFirst();
+    return row && plan(row);
+  };
+
   return {
     async add({ id, makerId, piece, profileId, ask, numbers, engine, at }) {
       await db
@@ -44,14 +54,20 @@ export function plans(db: Kysely<Tables>, workspaceId: string): Bound['plans'] {
       return row && plan(row);
     },
 
-    async latest(makerId) {
-      const row = await withRevision(db, workspaceId)
-        .where('plan.maker_id', '=', makerId)
-        .orderBy('plan.at_ms', 'desc')
-        .orderBy('plan.id', 'desc')
+    latest,
+
+    async unstarted(makerId) {
+      const last = await latest(makerId);
+      if (last === undefined) return undefined;
+      const begun = await db
+        .selectFrom('work')
+        .select('id')
+        .where('workspace_id', '=', workspaceId)
+        .where('plan_id', '=', last.id)
+        .where('outcome', '<>', 'given_up')
         .limit(1)
         .executeTakeFirst();
-      return row && plan(row);
+      return begun === undefined ? last : undefined;
     },
   };
 }

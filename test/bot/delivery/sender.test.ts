@@ -26,6 +26,7 @@ function posts() {
       postMessage: vi.fn(async () => ({ ts: '1.2' })),
       postEphemeral: vi.fn(async () => ({ message_ts: '1.3' })),
     },
+    views: { publish: vi.fn(async () => ({ ok: true })) },
   };
 }
 
@@ -73,4 +74,12 @@ test.each([
   nock('https://hooks.slack.com').post('/commands/T1/1/a').reply(status, '', headers);
   const error: unknown = await sender(posts())(row({ to: 'response', url: URL_OF_COMMAND })).catch((thrown) => thrown);
   expect(failure(error)).toEqual(kind);
+});
+
+test('a page goes to the Home of its maker, with the direct message in which its buttons answer', async () => {
+  const slack = posts();
+  expect(await sender(slack)(row({ to: 'home', user: 'U1', channel: 'D1' }))).toBeUndefined();
+  expect(slack.views.publish.mock.calls).toEqual([
+    [{ user_id: 'U1', view: { type: 'home', blocks: [{ type: 'divider' }], private_metadata: 'D1' } }],
+  ]);
 });
