@@ -43,6 +43,10 @@ const RESPONSE_MS = 25 * 60_000;
 export const addressOf = ({ address, at }: Kept, user: string, now: number): Address =>
   address.to === 'response' && now - at > RESPONSE_MS ? { to: 'post', channel: user } : address;
 
+/** Home has no room for answers: they go to the direct message. */
+const answersTo = (address: Address): Kept['address'] =>
+  address.to === 'home' ? { to: 'post', channel: address.channel } : address;
+
 type Opening = Pick<Turn, 'slackTeamId' | 'place' | 'user' | 'at'> & {
   address: Address;
   of: { form?: FormId | undefined } | { pick: { turn: string; index: number } };
@@ -61,7 +65,8 @@ export const opened = (opening: Opening, { store }: Pick<Surroundings, 'store'>)
     const id = request.form ?? formMeant(talk, known.works.length > 0);
     if (isOfWork(id) && known.works.length === 0) return undefined;
     const values = forms[id].filled(saidFor(id, talk), known);
-    return formView(id, forms[id], values, known, { place, address, at } satisfies Omit<Kept, 'hidden'>);
+    const kept = { place, address: answersTo(address), at } satisfies Omit<Kept, 'hidden'>;
+    return formView(id, forms[id], values, known, kept);
   });
 
 /** The same form drawn anew by what was chosen in it. */

@@ -30,6 +30,8 @@ export const Request = z.discriminatedUnion('kind', [
   /** Which of the maker's machines makes a piece best; without `ask`, the plan in hand. */
   z.object({ kind: z.literal('which_machine'), ask: PlanAsk.optional() }),
   z.object({ kind: z.literal('record_gauge'), gauge: GaugeAsk }),
+  /** How to tell me a measured piece. */
+  z.object({ kind: z.literal('tell_gauge') }),
   z.object({ kind: z.literal('show_gauge'), on: Bench.default({}) }),
   z.object({ kind: z.literal('show_pieces'), on: Bench.default({}) }),
   z.object({ kind: z.literal('what_helps') }),
@@ -157,6 +159,9 @@ export const Request = z.discriminatedUnion('kind', [
       'which_yarn',
       'hours',
       'expired',
+      /** Someone else's words without a size in them; the words of a bot. */
+      'no_size',
+      'of_bot',
     ]),
     words: z.string().default(''),
   }),

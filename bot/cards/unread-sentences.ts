@@ -70,6 +70,20 @@ export function unreadSentence({ why, words }: AnyProblem & { code: 'unread' }):
       );
     case 'which_yarn':
       return sentence(`I cannot tell which yarn: ${words}`, ['Say the yarn by its whole name.']);
+    case 'no_size':
+      return sentence(
+        'I find no piece with a size in that message',
+        [
+          'Of what others write I take only the size of a piece: what they measured or counted is theirs. What you say yourself I read whole.',
+        ],
+        TRY.slice(0, 1),
+      );
+    case 'of_bot':
+      return sentence(
+        'An app wrote that message',
+        ['I read what people write. Copy the size out of it and say it to me yourself.'],
+        TRY.slice(0, 1),
+      );
     case 'expired':
       return sentence(
         'That card has moved on',

@@ -32,6 +32,7 @@ import { stockDesk } from './stock.js';
 import { takeBackDesk } from './take-back.js';
 import { dropDesk, helpDesk, setUnitsDesk, thanksDesk, unreadDesk } from './talk.js';
 import { tallyDesk } from './tally.js';
+import { tellGaugeDesk } from './tell-gauge.js';
 import { undoDesk } from './undo.js';
 import { whatHelpsDesk } from './what-helps.js';
 import { whatToMakeDesk } from './what-to-make.js';
@@ -46,6 +47,7 @@ const desks: { [K in RequestKind]: Desk<K> } = {
   plan: planDesk,
   which_machine: whichMachineDesk,
   record_gauge: recordGaugeDesk,
+  tell_gauge: tellGaugeDesk,
   show_gauge: showGaugeDesk,
   show_pieces: showPiecesDesk,
   what_helps: whatHelpsDesk,

@@ -40,6 +40,14 @@ const FORMS: [RegExp, Request][] = [
     ),
     { kind: 'show_pieces', on: {} },
   ],
+  [
+    /^(?:(?:i want to|let me|how do i|can i) )?(?:record|add|enter|tell you)(?: (?:a|my|another|the|new))* gauge$/,
+    { kind: 'tell_gauge' },
+  ],
+  [
+    /^(?:(?:i want to|let me|how do i|can i) )?(?:plan|size)(?: (?:a|another|the|new))* piece$/,
+    { kind: 'plan', ask: { copies: 1, values: {}, on: {}, focus: [] } },
+  ],
   [/^(?:never ?mind|forget it|forget that|cancel|stop|drop it|drop that|nothing|no thanks?)$/, { kind: 'drop' }],
   [/^(?:undo|undo (?:that|it|this)|take (?:that|it) back)$/, { kind: 'undo', redo: false }],
   [/^(?:redo|put (?:that|it) back)$/, { kind: 'undo', redo: true }],
