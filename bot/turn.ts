@@ -10,12 +10,14 @@ import { formKnown } from './desk/form-known.js';
 import { answer } from './desk/index.js';
 import { isOfMoney } from './desk/prices.js';
 import { FormRefused, formRequest, passForm } from './form-sent.js';
+import { refreshed } from './home.js';
 import type { Context, DueDate, Trace } from './language/context.js';
 import { hasDueCue } from './language/due-cue.js';
 import { type Reading, read } from './language/read.js';
 import type { Reply } from './reply.js';
 import { type FormSent, isOfPiece, type Meaning, type Request } from './request.js';
 import { seenBy } from './seen-by.js';
+import { sizesAlone } from './size-only.js';
 import type { Address, Bound, Maker } from './store/ports.js';
 import type { Surroundings } from './surroundings.js';
 import { unitsIn, unitsMeant } from './units-meant.js';
@@ -30,12 +32,16 @@ export type Turn = {
   place: string;
   user: { slackUserId: string; name: string };
   at: number;
-  /** The words typed, mentions of the bot taken out; the button pressed; or the form sent. */
-  input: { text: string } | { pick: { turn: string; index: number } } | { form: FormSent };
+  /** The words typed, mentions of the bot taken out; the button pressed; a request made whole by a page; or the form sent. */
+  input: { text: string } | { pick: { turn: string; index: number } } | { request: Request } | { form: FormSent };
   /** A slash command narrows how bare words are read; undefined in talk. */
   command?: '/rows' | '/gauge' | '/walewright' | undefined;
   /** Where the answer goes; undefined for a door that prints what `answered` returns. */
   address?: Address | undefined;
+  /** Set for a button of Home: the page itself shows where a tally stands, and no card is posted to say so. */
+  onHome?: true;
+  /** Set for the words of someone else, of which only a piece and its size may be taken. */
+  sizeOnly?: true;
 };
 
 export type Exchange = { request: Request; reply: Reply };
@@ -119,8 +125,9 @@ async function answeredIn(
   const { meanings, trace, known } = await understood(bound, maker, talk, turn, due?.(maker.timeZone));
 
   const exchanges: Exchange[] = [];
-  const queue: Meaning[] = [...meanings];
-  const asked = new Set<Meaning>(meanings);
+  const queue = turn.sizeOnly ? sizesAlone(meanings) : [...meanings];
+  const notTaken = meanings.length - queue.length;
+  const asked = new Set<Meaning>(queue);
   while (queue.length > 0) {
     const meaning = queue.shift() as Meaning;
     const request = whole(meaning, talk, maker.units);
@@ -132,7 +139,7 @@ async function answeredIn(
     const { reply } = answered;
     exchanges.push({ request, reply: reply.kind === 'question' ? { ...reply, changed } : reply });
     if (answered.reply.kind === 'problem') break;
-    maker = await withUnitsTyped(bound, maker, turn, request);
+    if (!turn.sizeOnly) maker = await withUnitsTyped(bound, maker, turn, request);
     if (setsMaker(request)) maker = await bound.makers.held(turn.user.slackUserId, turn.user.name, turn.at);
     const resumed = resumedBy(request, answered, talk);
     talk =
@@ -163,13 +170,14 @@ async function answeredIn(
     name: maker.name,
     mended: trace.mended,
     leftover: trace.leftover,
-    skipped: queue.length,
+    skipped: queue.length + notTaken,
   });
-  if (turn.address !== undefined) {
+  if (turn.address !== undefined && !(turn.onHome && replies.at(-1)?.kind === 'work')) {
     const body = { text: plainText(made), blocks: blocks(made, id) };
     const address = seenBy(replies, turn.address, turn.user.slackUserId);
     await bound.outbox.add(newId(), address, body, turn.at, expires(address, turn.at));
   }
+  if (exchanges.some(({ request }) => !LOOKS.includes(request.kind))) await refreshed(bound, maker, turn.at, newId);
   return { status: 'answered', exchanges, card: made, printing, trace };
 }
 
@@ -188,6 +196,7 @@ async function understood(
     trace: { tokens: [], mended: [], leftover: [] },
   });
   if ('pick' in input) return untraced({ kind: 'pick', ...input.pick });
+  if ('request' in input) return untraced(input.request);
   const known = await formKnown(bound, maker, talk);
   return { ...untraced(formRequest(input.form, known)), known };
 }
@@ -195,6 +204,12 @@ async function understood(
 /** True for what may set something of the maker: a currency, the first of which becomes theirs, their hours and zone. */
 const setsMaker = (request: Request): boolean =>
   isOfMoney(request) || ['set_currency', 'set_hours', 'set_time_zone'].includes(request.kind);
+
+/** Requests that leave everything as it was. */
+const LOOKS: readonly Request['kind'][] = [
+  ...(['drop', 'help', 'show_gauge', 'show_pieces', 'show_shelf', 'steps', 'tell_gauge', 'thanks', 'unread'] as const),
+  ...(['what_helps', 'where', 'which_machine', 'which_size', 'why'] as const),
+];
 
 /** True for a follow-up to the plan in hand, and for a way out of one that was refused. */
 const isEdit = (meaning: Meaning, request: Request): boolean =>

@@ -10,24 +10,29 @@ export type Block = Record<string, unknown> & { type: string };
 const held = (text: string): string =>
   text.replace(/(\d) (?=\d+\/\d|(?:cm|mm|in|m|yd|g|rows?|needles?|stitches|pairs?|bars?)\b)/g, '$1\u00a0');
 
-const plain = (text: string, most: number): Block => ({
+export const plain = (text: string, most: number): Block => ({
   type: 'plain_text',
   text: shortened(held(text), most),
   emoji: false,
 });
 
-const run = (text: string, bold = false): Block => ({
+export const run = (text: string, bold = false): Block => ({
   type: 'text',
   text: shortened(held(text), LIMITS.plainText),
   ...(bold && { style: { bold } }),
 });
 
-const section = (...elements: Block[]): Block => ({ type: 'rich_text_section', elements });
-const richText = (...elements: Block[]): Block => ({ type: 'rich_text', elements });
-const list = (style: 'bullet' | 'ordered', items: readonly Block[]): Block => ({
+export const section = (...elements: Block[]): Block => ({ type: 'rich_text_section', elements });
+export const richText = (...elements: Block[]): Block => ({ type: 'rich_text', elements });
+export const list = (style: 'bullet' | 'ordered', items: readonly Block[]): Block => ({
   type: 'rich_text_list',
   style,
   elements: items,
+});
+export const header = (text: string): Block => ({ type: 'header', text: plain(text, LIMITS.headerText) });
+export const context = (lines: readonly string[]): Block => ({
+  type: 'context',
+  elements: lines.slice(0, LIMITS.contextElements).map((line) => plain(line, LIMITS.plainText)),
 });
 
 /**
@@ -35,9 +40,7 @@ const list = (style: 'bullet' | 'ordered', items: readonly Block[]): Block => ({
  * @param turn id that the buttons carry back, with the index of what they offer
  */
 export function blocks(card: Card, turn: string): Block[] {
-  const lead = card.kept
-    ? [{ type: 'header', text: plain(card.lead, LIMITS.headerText) }]
-    : [richText(section(run(card.lead, true)))];
+  const lead = card.kept ? [header(card.lead)] : [richText(section(run(card.lead, true)))];
   const body = card.body.length === 0 ? [] : [richText(...card.body.map((line) => section(run(line))))];
   const facts = card.facts.map(({ label, text }) => section(run(`${label}:`, true), run(` ${text}`)));
   return [
@@ -85,6 +88,6 @@ function table({ columns, rows, figures = false }: Table): Block {
 
 function foot(card: Card): Block[] {
   const sayings = card.sayings.length === 0 ? [] : [`You can say: ${card.sayings.join(', ')}`];
-  const lines = [...card.foot, ...sayings].slice(0, LIMITS.contextElements);
-  return lines.length === 0 ? [] : [{ type: 'context', elements: lines.map((line) => plain(line, LIMITS.plainText)) }];
+  const lines = [...card.foot, ...sayings];
+  return lines.length === 0 ? [] : [context(lines)];
 }

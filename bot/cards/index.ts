@@ -87,7 +87,7 @@ export function card(replies: readonly Reply[], printing: Printing, beside: Besi
       ...made.body,
       ...notes.map((words) => printed(words, printing)),
       ...beside.mended.map(({ from, to }) => `Read ${from} as ${to}.`),
-      ...(beside.skipped > 0 ? ['The rest of your message was not done.'] : []),
+      ...(beside.skipped > 0 ? ['The rest of the message was not done.'] : []),
     ],
     facts: [
       ...withAssumed(made.facts, assumed),

@@ -1,23 +1,14 @@
-import { evidence, gauge as gaugeOf, say } from '../../core/index.js';
+import { evidence, type Gauge, gauge as gaugeOf, say } from '../../core/index.js';
 import type { Bench } from '../request.js';
 import type { Profile } from '../store/ports.js';
-import type { Desk } from './desk.js';
+import type { At, Desk } from './desk.js';
 import { benchName, machineName, sameName } from './names.js';
 import { gaugeQuestion } from './question.js';
 
 /** The maker's gauges on the machine and in the yarn named, surest first; with none at all, what to measure. */
 export const showGaugeDesk: Desk<'show_gauge'> = async (request, at) => {
   const { on } = request;
-  const profiles = await at.store.profiles.of(at.maker.id);
-  const used = await Promise.all(
-    profiles.map(async (profile) => ({
-      ...profile,
-      gauge: gaugeOf(evidence(await at.store.measurements.of(profile.id))),
-    })),
-  );
-  const measured = used
-    .filter(({ gauge }) => gauge.pieces > 0)
-    .sort((a, b) => (a.gauge.row?.sd ?? 1) - (b.gauge.row?.sd ?? 1));
+  const measured = await measuredGauges(at);
   if (measured.length === 0) return { reply: gaugeQuestion(request, at).reply, talk: at.talk };
   const gauges = measured.filter((profile) => isOn(profile, on));
   if (gauges.length > 0) return { reply: { kind: 'gauges', gauges, offers: [] }, talk: at.talk };
@@ -34,6 +25,18 @@ export const showGaugeDesk: Desk<'show_gauge'> = async (request, at) => {
     talk: at.talk,
   };
 };
+
+/** Every profile with something measured, and its gauge; surest first. */
+export async function measuredGauges({ maker, store }: At): Promise<(Profile & { gauge: Gauge })[]> {
+  const profiles = await store.profiles.of(maker.id);
+  const used = await Promise.all(
+    profiles.map(async (profile) => ({
+      ...profile,
+      gauge: gaugeOf(evidence(await store.measurements.of(profile.id))),
+    })),
+  );
+  return used.filter(({ gauge }) => gauge.pieces > 0).sort((a, b) => (a.gauge.row?.sd ?? 1) - (b.gauge.row?.sd ?? 1));
+}
 
 /** `in grey medium on the 48`, whichever was named. */
 function whereabouts({ machine, needles, yarn }: Bench): string {

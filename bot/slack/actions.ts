@@ -1,5 +1,6 @@
-import type { BlockAction, BlockElementAction } from '@slack/bolt';
+import type { BlockAction, BlockElementAction, ViewOutput } from '@slack/bolt';
 import { z } from 'zod';
+import { Request } from '../request.js';
 import type { Turn } from '../turn.js';
 import type { Door, SlackApp } from './door.js';
 import { postPlace } from './place.js';
@@ -23,6 +24,18 @@ function picked(action: BlockElementAction): Picked {
   }
 }
 
+const Asked = z.object({ request: Request });
+
+/** What a button of Home asks for: its whole request, since a page outlives the talk. */
+function asked(action: BlockElementAction): Turn['input'] {
+  if (action.type !== 'button') return { pick: GONE };
+  try {
+    return Asked.parse(JSON.parse(action.value ?? ''));
+  } catch {
+    return { pick: GONE };
+  }
+}
+
 /** The place is that of the card pressed. Outside a direct message the presser alone sees the answer. */
 function pressPlace(body: BlockAction, channel: string): Pick<Turn, 'place' | 'address'> {
   const threadTs: string | undefined = body.container.thread_ts ?? body.message?.thread_ts;
@@ -41,6 +54,7 @@ function pressPlace(body: BlockAction, channel: string): Pick<Turn, 'place' | 'a
 /** The turn of a pressed button, or undefined when it stands in no channel. */
 export function pressTurn(body: BlockAction, slackTeamId: string, at: number): Turn | undefined {
   const action = body.actions[0];
+  if (action !== undefined && body.view?.type === 'home') return homeTurn(body, action, body.view, slackTeamId, at);
   const channel: string | undefined = body.channel?.id ?? body.container.channel_id;
   if (action === undefined || channel === undefined) return undefined;
   return {
@@ -50,6 +64,26 @@ export function pressTurn(body: BlockAction, slackTeamId: string, at: number): T
     user: { slackUserId: body.user.id, name: body.user.username || body.user.name || body.user.id },
     at,
     input: { pick: picked(action) },
+  };
+}
+
+/** A button of Home does what the same words would do in the maker's direct message. */
+function homeTurn(
+  { user }: BlockAction,
+  action: BlockElementAction,
+  view: ViewOutput,
+  slackTeamId: string,
+  at: number,
+): Turn {
+  const direct = view.private_metadata || user.id;
+  return {
+    key: `action:${action.action_id}:${action.action_ts}`,
+    slackTeamId,
+    ...postPlace(direct, undefined),
+    user: { slackUserId: user.id, name: user.username || user.name || user.id },
+    at,
+    input: asked(action),
+    onHome: true,
   };
 }
 

@@ -3,16 +3,22 @@ import type { AddressInfo } from 'node:net';
 import { App, HTTPReceiver, type Receiver, SocketModeReceiver, type webApi } from '@slack/bolt';
 import type { SlackSettings } from '../config.js';
 import type { Delivery } from '../delivery/delivery.js';
+import { visited } from '../home.js';
+import { promptsFor } from '../prompts.js';
 import type { Surroundings } from '../surroundings.js';
 import type { Answered, Turn } from '../turn.js';
 import { hearActions } from './actions.js';
+import { agent, agentScope, noAgent } from './agent.js';
 import { boltLog } from './bolt-log.js';
 import { hearCommands } from './commands.js';
 import type { Door, SlackApp } from './door.js';
 import { hearForms } from './forms.js';
+import { hearHome } from './home.js';
 import { keptAck } from './kept-ack.js';
 import { hearMentions } from './mentions.js';
 import { hearMessages } from './messages.js';
+import { meeting, nobodyMet, peopleScope } from './people.js';
+import { hearShortcuts } from './shortcuts.js';
 import { hearStrays } from './strays.js';
 
 export type SlackParts = {
@@ -34,6 +40,8 @@ export async function startSlack(
   { client, delivery, taken }: SlackParts,
 ): Promise<RunningSlack> {
   const bot = await client.auth.test();
+  const { scopes = [] } = bot.response_metadata ?? {};
+  const shownAs = scopes.includes(agentScope) ? agent(client, surroundings.log) : noAgent;
   const receiver = receiverFor(settings, surroundings);
   const app: SlackApp = new App({
     receiver,
@@ -48,6 +56,14 @@ export async function startSlack(
   });
   listen(app, {
     taken: (turn) => taken(turn, surroundings),
+    visited: (visit) => visited(visit, surroundings),
+    prompted: (visit) => {
+      promptsFor(visit, surroundings)
+        .then((prompts) => shownAs.prompt(visit.channel, prompts))
+        .catch((error: unknown) => surroundings.log.error({ error: String(error) }, 'prompts not made'));
+    },
+    met: scopes.includes(peopleScope) ? meeting(client, surroundings) : nobodyMet,
+    agent: shownAs,
     wake: () => setImmediate(delivery.wake),
     now: surroundings.now,
     views: client.views,
@@ -79,5 +95,7 @@ function listen(app: SlackApp, door: Door): void {
   hearMessages(app, door);
   hearActions(app, door);
   hearForms(app, door);
+  hearShortcuts(app, door);
+  hearHome(app, door);
   hearStrays(app);
 }

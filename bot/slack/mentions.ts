@@ -8,7 +8,7 @@ export const mentionEvent = 'app_mention';
 export function hearMentions(app: SlackApp, door: Door): void {
   app.event(mentionEvent, async ({ event, body, context }) => {
     if (event.bot_id !== undefined || event.user === undefined) return;
-    await door.taken({
+    const turn = {
       key: `event:${body.event_id}`,
       slackTeamId: context.teamId,
       ...postPlace(event.channel, event.thread_ts ?? event.ts),
@@ -16,7 +16,9 @@ export function hearMentions(app: SlackApp, door: Door): void {
       user: { slackUserId: event.user, name: '' },
       at: door.now(),
       input: { text: plainText(event.text, context.botUserId) },
-    });
+    };
+    await door.taken(turn);
     door.wake();
+    door.met({ slackTeamId: turn.slackTeamId, slackUserId: event.user, at: turn.at });
   });
 }

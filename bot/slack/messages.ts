@@ -17,7 +17,7 @@ const isSaid = (event: Message): event is Said =>
 export function hearMessages(app: SlackApp, door: Door): void {
   app.event(messageEvent.type, async ({ event, body, context }) => {
     if (event.channel_type !== messageEvent.channelType || !isSaid(event)) return;
-    await door.taken({
+    const turn = {
       key: `event:${body.event_id}`,
       slackTeamId: context.teamId,
       ...postPlace(event.channel, event.thread_ts),
@@ -25,7 +25,9 @@ export function hearMessages(app: SlackApp, door: Door): void {
       user: { slackUserId: event.user, name: '' },
       at: door.now(),
       input: { text: plainText(event.text ?? '', context.botUserId) },
-    });
+    };
+    await door.agent.working(event.channel, event.thread_ts ?? event.ts, door.taken(turn));
     door.wake();
+    door.met({ slackTeamId: turn.slackTeamId, slackUserId: event.user, at: turn.at });
   });
 }

@@ -173,7 +173,7 @@ describe('a refused request changes nothing', () => {
     await say(MEDIUM);
     const answer = await say('0 rows in 22 in, rows for a pouch 11 in wide');
     expect(kindsOf(answer)).toEqual(['problem']);
-    expect(answer.card.body).toContain('The rest of your message was not done.');
+    expect(answer.card.body).toContain('The rest of the message was not done.');
   });
 });
 

@@ -12,5 +12,6 @@ export const echoed = ({ key, slackTeamId, at, input, address }: Turn, { store, 
 
 function heard(input: Turn['input']): string {
   if ('form' in input) return `sent: ${input.form.id}`;
-  return 'text' in input ? `heard: ${input.text}` : `pressed: ${input.pick.turn} ${input.pick.index}`;
+  if ('text' in input) return `heard: ${input.text}`;
+  return 'pick' in input ? `pressed: ${input.pick.turn} ${input.pick.index}` : `asked: ${input.request.kind}`;
 }

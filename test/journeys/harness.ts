@@ -28,8 +28,12 @@ export type Journey = {
 const PACE = { gapMs: 0, retryMs: 5, tries: 3, postMs: 10_000, leaseMs: 60_000, inHand: 40 };
 
 /** The bot as it runs, behind a real HTTP receiver on a free port of the loopback, with a store in memory. */
-export async function journey(taken: SlackParts['taken'] = echoed, onWake = () => {}): Promise<Journey> {
-  const api = slackApi();
+export async function journey(
+  taken: SlackParts['taken'] = echoed,
+  onWake = () => {},
+  scopes: readonly string[] = [],
+): Promise<Journey> {
+  const api = slackApi(scopes);
   const store = await openSqlite(':memory:');
   const lines: string[] = [];
   const note = (fields: object, message: string) => void lines.push(`${message} ${JSON.stringify(fields)}`);

@@ -86,6 +86,46 @@ export function press({
   };
 }
 
+/** The maker opens the app at one of its tabs. */
+export const opened = (tab: 'home' | 'messages'): Envelope =>
+  envelope({ type: 'app_home_opened', channel: DIRECT, tab });
+
+/** The payload of a button pressed on a page that `views.publish` was sent. */
+export const pressOnHome = (value: string, view: Record<string, unknown>) => ({
+  ...press({ actionId: 'do.0', value }),
+  channel: undefined,
+  message: undefined,
+  response_url: undefined,
+  container: { type: 'view', view_id: 'V0HOME' },
+  view: { id: 'V0HOME', team_id: TEAM, ...view },
+});
+
+/** A message shortcut used on a message, which `message` may make another. */
+export const messageShortcut = (message: Record<string, unknown>) => ({
+  type: 'message_action',
+  callback_id: 'size_from_message',
+  token: 'unused',
+  action_ts: stamp(),
+  trigger_id: `trigger ${stamp()}`,
+  team: { id: TEAM, domain: 'shed' },
+  user: { id: MAKER, name: 'nadia', team_id: TEAM },
+  channel: { id: CHANNEL, name: 'bench' },
+  message_ts: '1762600000.000100',
+  message: { type: 'message', user: 'U0OWEN', ts: '1762600000.000100', ...message },
+  response_url: RESPONSE_URL,
+});
+
+/** A shortcut of the whole workspace, in no channel. */
+export const globalShortcut = (callbackId: string) => ({
+  type: 'shortcut',
+  callback_id: callbackId,
+  token: 'unused',
+  action_ts: stamp(),
+  trigger_id: `trigger ${stamp()}`,
+  team: { id: TEAM, domain: 'shed' },
+  user: { id: MAKER, username: 'nadia', team_id: TEAM },
+});
+
 /** A view as Slack sends it back: its own fields, and what they hold. */
 export type ShownView = Record<string, unknown> & {
   callback_id: string;

@@ -13,8 +13,8 @@ export type SlackApi = {
   close(): void;
 };
 
-/** Slack's side of the Web API, and no other network than the loopback. */
-export function slackApi(): SlackApi {
+/** Slack's side of the Web API, its token with these scopes, and no other network than the loopback. */
+export function slackApi(scopes: readonly string[] = []): SlackApi {
   const unexpected: string[] = [];
   const note = (request: { method?: string; host?: string; path?: string }) => {
     if (!request.host?.startsWith('127.0.0.1:')) unexpected.push(`${request.method} ${request.host}${request.path}`);
@@ -35,7 +35,10 @@ export function slackApi(): SlackApi {
       if (unused.length > 0) throw new Error(`calls that were not made: ${unused.join(', ')}`);
     },
   };
-  api.expects('auth.test', { body: { ok: true, user_id: BOT.userId, bot_id: BOT.botId, team_id: TEAM } });
+  api.expects('auth.test', {
+    body: { ok: true, user_id: BOT.userId, bot_id: BOT.botId, team_id: TEAM },
+    headers: { 'x-oauth-scopes': scopes.join(',') },
+  });
   return api;
 }
 
@@ -53,10 +56,10 @@ function expected(url: string, { status = 200, body = {}, headers }: Reply = {})
   });
 }
 
-/** The Web API client sends forms with blocks and views as JSON; a response url gets JSON. */
+/** The Web API client sends forms with blocks, views and prompts as JSON; a response url gets JSON. */
 function fields(sent: unknown): Fields {
   if (typeof sent !== 'string') return sent as Fields;
   const form = Object.fromEntries(new URLSearchParams(sent));
-  const { blocks, view } = form;
-  return { ...form, ...(blocks && { blocks: JSON.parse(blocks) }), ...(view && { view: JSON.parse(view) }) };
+  const json = Object.entries(form).filter(([name]) => ['blocks', 'view', 'prompts'].includes(name));
+  return { ...form, ...Object.fromEntries(json.map(([name, text]) => [name, JSON.parse(text)])) };
 }

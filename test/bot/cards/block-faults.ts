@@ -17,11 +17,14 @@ function nodes(value: unknown): Node[] {
 const list = (value: unknown): Node[] => (Array.isArray(value) ? value.filter(isNode) : []);
 const textOf = (value: unknown): string => (isNode(value) ? String(value.text) : '');
 
-/** What the platform would refuse of a message's blocks, and text that it would take for markup. */
-export function blockFaults(blocks: readonly Block[]): string[] {
+/** Blocks of a page on Home. */
+export const MOST_ON_HOME = 100;
+
+/** What the platform would refuse of blocks, those of a message unless more are allowed, and text that it would take for markup. */
+export function blockFaults(blocks: readonly Block[], mostBlocks = MOST.blocks): string[] {
   const faults: string[] = [];
   const check = (isRight: boolean, fault: string): void => void (isRight || faults.push(fault));
-  check(blocks.length >= 1 && blocks.length <= MOST.blocks, `${blocks.length} blocks`);
+  check(blocks.length >= 1 && blocks.length <= mostBlocks, `${blocks.length} blocks`);
   check(blocks.filter(({ type }) => type === 'table').length <= 1, 'more than one table');
   for (const node of nodes(blocks)) {
     check(node.type !== 'mrkdwn' && node.type !== 'section' && node.emoji !== true, `markup in ${node.type}`);
