@@ -192,6 +192,14 @@ export type Reply = { offers: readonly Offered[] } & (
   | { kind: 'problem'; problems: readonly AnyProblem[]; ways: readonly Words[]; assumed?: readonly Words[] | undefined }
   /** `isOwn`: it tells what is the maker's alone until shared. */
   | { kind: 'answer'; lead: Words; lines: readonly Words[]; examples: readonly string[]; isOwn?: true }
-  | { kind: 'help'; first: boolean; examples: readonly string[] }
+  | {
+      kind: 'help';
+      first: boolean;
+      examples: readonly string[];
+      /** The work in hand, a machine beside the one used last, and a yarn on the shelf: the maker's own, to speak of. */
+      next?: Pick<WorkShown, 'rows' | 'stopAt'> | undefined;
+      machine?: string | undefined;
+      yarn?: string | undefined;
+    }
 );
 export type ReplyOf<K extends Reply['kind']> = Extract<Reply, { kind: K }>;

@@ -162,6 +162,8 @@ export const Request = z.discriminatedUnion('kind', [
       /** Someone else's words without a size in them; the words of a bot. */
       'no_size',
       'of_bot',
+      /** A message changed after it was answered. */
+      'edited',
     ]),
     words: z.string().default(''),
   }),

@@ -22,6 +22,8 @@ const isOwn = (reply: Reply): boolean =>
   OWN.includes(reply.kind) ||
   (reply.kind === 'answer' && reply.isOwn === true) ||
   (reply.kind === 'plan' && reply.time !== undefined) ||
+  // Help speaks of work, machines and yarn, once there are any.
+  (reply.kind === 'help' && !reply.first) ||
   (reply.kind === 'work' && reply.notes.length > 0) ||
   (reply.kind === 'finished' && reply.shelf.length > 0) ||
   (reply.kind === 'yarn_left' && reply.from === 'shelf') ||

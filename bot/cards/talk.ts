@@ -1,4 +1,5 @@
 import { type Printing, printed } from '../../core/index.js';
+import { machineName } from '../desk/names.js';
 import type { ReplyOf } from '../reply.js';
 import { type Card, plainCard } from './card.js';
 import { capital, changedLine } from './names.js';
@@ -52,7 +53,7 @@ const isNameless = (name: string): boolean => name === '' || /^[UW][A-Z0-9]+$/.t
 
 /** What to try; on a first visit, what I am and what I need once. */
 export function helpCard(
-  { first, examples, offers }: ReplyOf<'help'>,
+  { first, examples, next, machine, yarn = 'grey wool', offers }: ReplyOf<'help'>,
   { name }: { name: string },
   printing: Printing,
 ): Card {
@@ -75,16 +76,23 @@ export function helpCard(
     });
   }
   const you = isNameless(name) ? 'you' : `you, ${name}`;
-  return plainCard(`What I can do for ${you}`, {
-    kept: true,
-    facts: [
-      { label: 'Rows', text: `${rows}, "make it 12", "on the 48", "which machine", "notions for 12"` },
-      { label: 'Gauge', text: `"${measured}", "my gauge"` },
-      { label: 'Shelf', text: '"I have 3 balls of grey wool, lot 12", "used 20 g of grey wool", "my shelf"' },
-      { label: 'Time', text: '"how long will it take", "took 85 minutes", "start the clock", "my hours"' },
-      { label: 'Any time', text: '"steps", "checklist", "undo", "never mind", "use inches"' },
-    ],
-    offers,
-    foot: ["I can't see your machine, promise a width (needles and tension set it) or tell you what a law allows."],
-  });
+  return plainCard(
+    next === undefined ? `What I can do for ${you}` : `Next for ${you}: row ${next.rows} of ${next.stopAt}`,
+    {
+      kept: true,
+      facts: [
+        {
+          label: 'Rows',
+          text: `${rows}, "make it 12", "on ${machineName({ name: machine ?? '48' })}", "which machine", "notions for 12"`,
+        },
+        ...(next === undefined ? [] : [{ label: 'At the machine', text: '"+10", "where am i", "lost count", "done"' }]),
+        { label: 'Gauge', text: `"${measured}", "my gauge"` },
+        { label: 'Shelf', text: `"I have 3 balls of ${yarn}, lot 12", "used 20 g of ${yarn}", "my shelf"` },
+        { label: 'Time', text: '"how long will it take", "took 85 minutes", "start the clock", "my hours"' },
+        { label: 'Any time', text: '"steps", "checklist", "undo", "never mind", "use inches"' },
+      ],
+      offers,
+      foot: ["I can't see your machine, promise a width (needles and tension set it) or tell you what a law allows."],
+    },
+  );
 }

@@ -84,6 +84,12 @@ export function unreadSentence({ why, words }: AnyProblem & { code: 'unread' }):
         ['I read what people write. Copy the size out of it and say it to me yourself.'],
         TRY.slice(0, 1),
       );
+    case 'edited':
+      return sentence(
+        'I answered that message as you first sent it',
+        ['An edit changes nothing. Say what should be different, or undo and send it again.'],
+        ['undo', ...TRY.slice(0, 1)],
+      );
     case 'expired':
       return sentence(
         'That card has moved on',

@@ -1,15 +1,34 @@
-import { pieces, say } from '../../core/index.js';
+import { pieceById, pieces, say } from '../../core/index.js';
 import { withChange } from '../conversation.js';
 import { type Desk, refusal } from './desk.js';
+import { MY_GAUGE } from './offers.js';
 import { saidAgain } from './plan.js';
 
 /** Requests about the talk itself rather than about knitting. */
-export const helpDesk: Desk<'help'> = async (_request, at) => {
-  const first = (await at.store.profiles.of(at.maker.id)).length === 0;
-  const examples = pieces.map((piece) => piece.example);
-  const button = { button: 'My Gauge', say: 'my gauge', request: { kind: 'show_gauge' as const, on: {} } };
-  return { reply: { kind: 'help', first, examples, offers: first ? [] : [button] }, talk: at.talk };
+export const helpDesk: Desk<'help'> = async (_request, { maker, store, talk }) => {
+  const profiles = await store.profiles.of(maker.id);
+  const last = pieceById((await store.plans.latest(maker.id))?.piece ?? '');
+  const examples = [...new Set([...(last === undefined ? [] : [last]), ...pieces])].map((piece) => piece.example);
+  const [next] = await store.works.open(maker.id);
+  const others = profiles.filter(({ machine }) => machine.id !== profiles[0]?.machine.id);
+  const yarns = (await store.shelf.of(maker.id)).filter(({ kind, left }) => kind === 'yarn' && left > 0);
+  const first = profiles.length === 0;
+  return {
+    reply: {
+      kind: 'help',
+      first,
+      examples,
+      next,
+      machine: others.map(({ machine }) => machine.name).find(isSayable),
+      yarn: yarns.map(({ name }) => name).find(isSayable),
+      offers: first ? [] : [MY_GAUGE],
+    },
+    talk,
+  };
 };
+
+/** True for a name that stands in an example as it is typed. */
+const isSayable = (name: string): boolean => /^[\p{L}\d ]{1,30}$/u.test(name);
 
 export const dropDesk: Desk<'drop'> = async (_request, at) => {
   const lead = at.talk.pending === undefined ? say`Nothing was waiting` : say`Dropped`;

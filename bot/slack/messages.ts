@@ -1,4 +1,5 @@
 import type { KnownEventFromType } from '@slack/bolt';
+import type { Turn } from '../turn.js';
 import type { Door, SlackApp } from './door.js';
 import { postPlace } from './place.js';
 import { plainText } from './plain-text.js';
@@ -13,21 +14,45 @@ const isSaid = (event: Message): event is Said =>
   (event.subtype === undefined || event.subtype === 'thread_broadcast' || event.subtype === 'file_share') &&
   !('bot_id' in event && event.bot_id);
 
-/** A direct message, answered where it stands: in its thread, or on the main line. */
+type Edited = Extract<Message, { subtype: 'message_changed' }>;
+
+/** Edits of what was answered longer ago are left: nobody waits for an answer to them. */
+const EDITED_WITHIN_MS = 10 * 60_000;
+
+/** Words that a person changed soon after sending them; not a preview of a link that Slack adds, or a card of ours. */
+export function isEdited(event: Message, at: number): event is Edited {
+  if (event.subtype !== 'message_changed') return false;
+  const { message, previous_message: before } = event;
+  return (
+    isSaid(message) &&
+    'edited' in message &&
+    message.edited !== undefined &&
+    message.text !== (before !== undefined && 'text' in before ? before.text : undefined) &&
+    at - Number(message.ts) * 1000 < EDITED_WITHIN_MS
+  );
+}
+
+/** A direct message, answered where it stands: in its thread, or on the main line. An edit is told that it changes nothing. */
 export function hearMessages(app: SlackApp, door: Door): void {
   app.event(messageEvent.type, async ({ event, body, context }) => {
-    if (event.channel_type !== messageEvent.channelType || !isSaid(event)) return;
-    const turn = {
+    if (event.channel_type !== messageEvent.channelType) return;
+    const at = door.now();
+    const isEdit = isEdited(event, at);
+    const said = isEdit ? event.message : event;
+    if (!isSaid(said)) return;
+    const turn: Turn = {
       key: `event:${body.event_id}`,
       slackTeamId: context.teamId,
-      ...postPlace(event.channel, event.thread_ts),
+      ...postPlace(event.channel, said.thread_ts),
       // Events carry no name; the store keeps the one that a command brought.
-      user: { slackUserId: event.user, name: '' },
-      at: door.now(),
-      input: { text: plainText(event.text ?? '', context.botUserId) },
+      user: { slackUserId: said.user, name: '' },
+      at,
+      input: isEdit
+        ? { request: { kind: 'unread', why: 'edited', words: '' } }
+        : { text: plainText(said.text ?? '', context.botUserId) },
     };
-    await door.agent.working(event.channel, event.thread_ts ?? event.ts, door.taken(turn));
+    await door.agent.working(event.channel, said.thread_ts ?? said.ts, door.taken(turn));
     door.wake();
-    door.met({ slackTeamId: turn.slackTeamId, slackUserId: event.user, at: turn.at });
+    door.met({ slackTeamId: turn.slackTeamId, slackUserId: said.user, at });
   });
 }

@@ -8,12 +8,25 @@ beforeEach(async () => {
 });
 afterEach(() => bot.close());
 
+const NOW = String(Date.now() / 1000);
+const EDIT = { edited: { user: 'U1', ts: NOW } };
+const said = (text: string, more = {}) => ({ type: 'message', user: 'U1', ts: NOW, text, ...more });
+const edit = (message: object, previous_message: object) => ({
+  subtype: 'message_changed',
+  message,
+  previous_message,
+});
+
 const UNANSWERED: [string, Record<string, unknown>][] = [
   ['a direct message of another bot', directMessage('hello', { bot_id: 'B1', user: 'U1' })],
   ['a message with the subtype bot_message', directMessage('hello', { bot_id: 'B1', subtype: 'bot_message' })],
   ['a direct message of its own', directMessage('hello', { user: BOT.userId, bot_id: BOT.botId })],
   ['a mention by another bot', mention('hello', { bot_id: 'B1' })],
   ['an edit', directMessage('', { subtype: 'message_changed', message: { text: 'hello' } })],
+  ['a link preview', directMessage('', { subtype: 'message_changed', message: said('hat') })],
+  ['an edit that changes no word', directMessage('', edit(said('hat', EDIT), said('hat')))],
+  ['an edit of an old message', directMessage('', edit(said('cowl', { ...EDIT, ts: '1.2' }), said('hat')))],
+  ['an edit of a card of mine', directMessage('', edit(said('cowl', { ...EDIT, bot_id: BOT.botId }), said('hat')))],
   ['a deletion', directMessage('', { subtype: 'message_deleted' })],
   ['a message in a channel', directMessage('hello', { channel: 'C1', channel_type: 'channel' })],
   ['a shortcut', { type: 'shortcut', callback_id: 'unknown', user: { id: 'U1' }, team: { id: 'T1' } }],
@@ -44,4 +57,11 @@ test.each([
   const answer = bot.api.expectsResponse('https://hooks.slack.com/commands/T0SHED/1/answer');
   expect(await bot.send(press(options))).toEqual({ status: 200, text: '' });
   expect(await answer).toMatchObject({ text: 'pressed:  -1' });
+});
+
+test('an edit soon after is told that it changes nothing, where the message stands', async () => {
+  const post = bot.api.expects('chat.postMessage');
+  const thread_ts = '1762500000.000300';
+  await bot.send(directMessage('', edit(said('cowl', { ...EDIT, thread_ts }), said('hat'))));
+  expect(await post).toMatchObject({ text: 'asked: unread', thread_ts });
 });
