@@ -13,6 +13,8 @@ const OfLot = z.object({
 });
 
 const Clock = z.object({ makerId: z.string(), workId: z.string(), rows: z.number(), startedAt: z.number() }).nullable();
+/** What of a result was sent to the owner of its plan. */
+const Sent = z.enum(['', 'size', 'rows']);
 
 /** One thing that a request stored, small enough to be taken back and put in again exactly. */
 export const Effect = z.discriminatedUnion('did', [
@@ -45,6 +47,11 @@ export const Effect = z.discriminatedUnion('did', [
     before: RateValue.nullable(),
     after: RateValue.nullable(),
   }),
+  z.object({ did: z.literal('shared'), shareId: z.string() }),
+  z.object({ did: z.literal('withdrew_share'), shareId: z.string() }),
+  z.object({ did: z.literal('changed_share'), shareId: z.string(), from: z.number(), to: z.number() }),
+  z.object({ did: z.literal('resulted'), resultId: z.string() }),
+  z.object({ did: z.literal('sent_result'), resultId: z.string(), from: Sent, to: Sent }),
   z.object({ did: z.literal('started'), workId: z.string() }),
   z.object({ did: z.literal('ended'), workId: z.string(), outcome: z.enum(['done', 'given_up']) }),
 ]);

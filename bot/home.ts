@@ -30,7 +30,7 @@ export const refreshed = (bound: Bound, maker: Maker, now: number, newId: () => 
 async function queued(bound: Bound, maker: Maker, now: number, newId: () => string, when: 'always' | 'if_changed') {
   const home = await bound.homes.of(maker.id);
   if (home === undefined) return;
-  const at = { maker, talk: Conversation.parse({}), store: bound, now, newId, openUntil: now };
+  const at = { maker, talk: Conversation.parse({}), store: bound, now, newId, openUntil: now, place: '' };
   const blocks = homeBlocks(await benchShown(at), maker.units);
   const page = createHash('sha256').update(JSON.stringify(blocks)).digest('base64');
   if (when === 'if_changed' && page === home.page) return;

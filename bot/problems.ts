@@ -1,5 +1,6 @@
 import type { CostProblem, Problem, TimeProblem, Words, YarnProblem } from '../core/index.js';
 import type { Request } from './request.js';
+import type { ShareProblem } from './share-problem.js';
 
 type OfStripes = 'no_stripes' | 'too_many_colours' | 'stripe_not_whole' | 'stripe_too_tall';
 /** What cannot be about yarn, but for its stripes. */
@@ -16,6 +17,7 @@ export type BotProblem =
   | { code: 'not_a_weight'; label: string; said: string }
   | { code: 'day_ahead'; said: string }
   | { code: 'before_yarn'; said: string; yarn: string; since: number }
+  | { code: 'of_share'; problem: ShareProblem }
   | { code: 'no_work' }
   /** What an undo would turn back has been changed again, from another place. */
   | { code: 'moved_on'; said: string }

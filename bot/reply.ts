@@ -65,6 +65,8 @@ export type Reply = { offers: readonly Offered[] } & (
       elsewhere?: Words | undefined;
       /** How long it takes, where that was asked. */
       time?: Took | undefined;
+      /** What is to be said of a plan that is shared: beside the owner's, or who has it as it was. */
+      shared?: readonly Words[] | undefined;
       assumed: readonly Words[];
     }
   | {
@@ -148,6 +150,8 @@ export type Reply = { offers: readonly Offered[] } & (
       next: { rows: number; chance: number } | undefined;
       /** What it took from the shelf. */
       shelf: readonly Words[];
+      /** What it may tell the owner of a shared plan. */
+      shared: readonly Words[];
     }
   | {
       /** The lots that changed, as they are now. */

@@ -6,6 +6,7 @@ import { GaugeAsk, State } from './asks/gauge.js';
 import { otherYarn, toMakeFrom } from './asks/other-yarn.js';
 import { Bench, type Edit, PlanAsk } from './asks/plan.js';
 import { CostAsk, PatternAsk, RateAsk, ShopAsk } from './asks/rates.js';
+import { SHARE_REQUESTS } from './asks/share.js';
 import { BallAsk, PriceAsk, StockAsk } from './asks/stock.js';
 import { Value } from './asks/value.js';
 import { Counter, which } from './asks/work.js';
@@ -18,6 +19,7 @@ export * from './asks/form.js';
 export * from './asks/gauge.js';
 export * from './asks/plan.js';
 export * from './asks/rates.js';
+export * from './asks/share.js';
 export * from './asks/stock.js';
 export * from './asks/stripes.js';
 export * from './asks/value.js';
@@ -137,6 +139,7 @@ export const Request = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('set_hours'), hours: z.array(HoursAsk).min(1) }),
   z.object({ kind: z.literal('show_hours') }),
   z.object({ kind: z.literal('set_time_zone'), zone: z.string() }),
+  ...SHARE_REQUESTS,
   z.object({ kind: z.literal('set_units'), units: z.enum(['cm', 'in']) }),
   /** To fill in a form: without `form` the one that what is asked about calls for. */
   z.object({ kind: z.literal('form'), form: FormId.optional() }),

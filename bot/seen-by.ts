@@ -25,6 +25,7 @@ const isOwn = (reply: Reply): boolean =>
   // Help speaks of work, machines and yarn, once there are any.
   (reply.kind === 'help' && !reply.first) ||
   (reply.kind === 'work' && reply.notes.length > 0) ||
+  (reply.kind === 'plan' && reply.shared !== undefined) ||
   (reply.kind === 'finished' && reply.shelf.length > 0) ||
   (reply.kind === 'yarn_left' && reply.from === 'shelf') ||
   (reply.kind === 'problem' && reply.problems.some(({ code }) => SHELF_PROBLEMS.includes(code)));

@@ -1,30 +1,29 @@
-import { type Printing, pieces } from '../core/index.js';
+import type { Printing } from '../core/index.js';
 import { blocks } from './cards/blocks.js';
-import type { Fault, Known } from './cards/forms/index.js';
+import type { Fault } from './cards/forms/index.js';
 import { apology, type Card, card } from './cards/index.js';
 import { plainText } from './cards/plain-text.js';
 import { type Conversation, openMs, REMEMBERED, rememberedMs } from './conversation.js';
 import { editMade, withEdit, withNewPlan } from './desk/changes.js';
-import type { At, DeskAnswer } from './desk/desk.js';
-import { formKnown } from './desk/form-known.js';
+import type { At, DeskAnswer, Letter } from './desk/desk.js';
 import { answer } from './desk/index.js';
 import { isOfMoney } from './desk/prices.js';
-import { FormRefused, formRequest, passForm } from './form-sent.js';
+import { FormRefused, passForm } from './form-sent.js';
 import { refreshed } from './home.js';
-import type { Context, DueDate, Trace } from './language/context.js';
+import type { DueDate, Trace } from './language/context.js';
 import { hasDueCue } from './language/due-cue.js';
-import { type Reading, read } from './language/read.js';
 import type { Reply } from './reply.js';
-import { type FormSent, isOfPiece, type Meaning, type Request } from './request.js';
+import { isOfPiece, type Meaning, type Request } from './request.js';
 import { seenBy } from './seen-by.js';
 import { sizesAlone } from './size-only.js';
 import type { Address, Bound, Maker } from './store/ports.js';
 import type { Surroundings } from './surroundings.js';
+import { type Input, textOf, understood } from './understood.js';
 import { unitsIn, unitsMeant } from './units-meant.js';
 import { whole } from './whole.js';
 
 /** One turn of talk, from whichever door. */
-export type Turn = {
+export type Turn = Input & {
   /** Names the delivery, so that a repeat acts once: event id, command trigger id, or action id and time. */
   key: string;
   slackTeamId: string;
@@ -32,10 +31,6 @@ export type Turn = {
   place: string;
   user: { slackUserId: string; name: string };
   at: number;
-  /** The words typed, mentions of the bot taken out; the button pressed; a request made whole by a page; or the form sent. */
-  input: { text: string } | { pick: { turn: string; index: number } } | { request: Request } | { form: FormSent };
-  /** A slash command narrows how bare words are read; undefined in talk. */
-  command?: '/rows' | '/gauge' | '/walewright' | undefined;
   /** Where the answer goes; undefined for a door that prints what `answered` returns. */
   address?: Address | undefined;
   /** Set for a button of Home: the page itself shows where a tally stands, and no card is posted to say so. */
@@ -128,15 +123,25 @@ async function answeredIn(
   const queue = turn.sizeOnly ? sizesAlone(meanings) : [...meanings];
   const notTaken = meanings.length - queue.length;
   const asked = new Set<Meaning>(queue);
+  const letters: Letter[] = [];
   while (queue.length > 0) {
     const meaning = queue.shift() as Meaning;
     const request = whole(meaning, talk, maker.units);
-    const at: At = { maker, talk, store: bound, now: turn.at, newId, openUntil: turn.at + openMs(turn.place) };
+    const at: At = {
+      maker,
+      talk,
+      store: bound,
+      now: turn.at,
+      newId,
+      openUntil: turn.at + openMs(turn.place),
+      place: turn.place,
+    };
     const answered = await answer(request, at);
     if (known !== undefined && 'form' in turn.input && exchanges.length === 0)
-      passForm(turn.input.form, answered, known, { units: maker.units ?? unitsIn(textOf(turn)) ?? 'in' });
+      passForm(turn.input.form, answered, known, { units: maker.units ?? unitsIn(textOf(turn.input)) ?? 'in' });
     const changed = isEdit(meaning, request) ? editMade(talk, answered.talk) : [];
     const { reply } = answered;
+    letters.push(...(answered.letters ?? []));
     exchanges.push({ request, reply: reply.kind === 'question' ? { ...reply, changed } : reply });
     if (answered.reply.kind === 'problem') break;
     if (!turn.sizeOnly) maker = await withUnitsTyped(bound, maker, turn, request);
@@ -165,7 +170,9 @@ async function answeredIn(
   }
   await bound.conversations.keep(turn.place, maker.id, talk, turn.at + rememberedMs(turn.place));
 
-  const printing: Printing = { units: talk.leadsIn ?? unitsMeant(replies.at(-1), textOf(turn)) ?? maker.units ?? 'in' };
+  const printing: Printing = {
+    units: talk.leadsIn ?? unitsMeant(replies.at(-1), textOf(turn.input)) ?? maker.units ?? 'in',
+  };
   const made = card(replies, printing, {
     name: maker.name,
     mended: trace.mended,
@@ -176,29 +183,17 @@ async function answeredIn(
     const body = { text: plainText(made), blocks: blocks(made, id) };
     const address = seenBy(replies, turn.address, turn.user.slackUserId);
     await bound.outbox.add(newId(), address, body, turn.at, expires(address, turn.at));
+    for (const letter of letters) await sendLetter(bound, letter, newId(), turn.at);
   }
   if (exchanges.some(({ request }) => !LOOKS.includes(request.kind))) await refreshed(bound, maker, turn.at, newId);
   return { status: 'answered', exchanges, card: made, printing, trace };
 }
 
-/** What the input of a turn means; for a form with what it was read against. */
-async function understood(
-  bound: Bound,
-  maker: Maker,
-  talk: Conversation,
-  turn: Turn,
-  due: Context['due'],
-): Promise<Reading & { known?: Known }> {
-  const { input } = turn;
-  if ('text' in input) return read(input.text, await contextOf(bound, maker, talk, turn, due));
-  const untraced = (meaning: Meaning): Reading => ({
-    meanings: [meaning],
-    trace: { tokens: [], mended: [], leftover: [] },
-  });
-  if ('pick' in input) return untraced({ kind: 'pick', ...input.pick });
-  if ('request' in input) return untraced(input.request);
-  const known = await formKnown(bound, maker, talk);
-  return { ...untraced(formRequest(input.form, known)), known };
+/** Queues a card for someone else; names and sizes are all it tells of the one who speaks. */
+async function sendLetter(bound: Bound, { to, turn, reply, units }: Letter, id: string, at: number): Promise<void> {
+  const made = card([reply], { units: units ?? 'in' }, { name: '', mended: [], leftover: [], skipped: 0 });
+  const body = { text: plainText(made), blocks: blocks(made, turn) };
+  await bound.outbox.add(id, to, body, at, expires(to, at));
 }
 
 /** True for what may set something of the maker: a currency, the first of which becomes theirs, their hours and zone. */
@@ -216,69 +211,19 @@ const isEdit = (meaning: Meaning, request: Request): boolean =>
   request.kind === 'plan' &&
   (meaning.kind === 'change' || meaning.kind === 'size' || (meaning.kind === 'pick' && request.follows === true));
 
-/** True for a plan asked for in full: it takes the place of the one in hand. */
+/** True for a plan asked for in full, or taken up from another: it takes the place of the one in hand. */
 const isNewPlan = (meaning: Meaning, request: Request, reply: Reply): boolean =>
-  request.kind === 'plan' && (reply.kind === 'plan' || reply.kind === 'sizes') && !isEdit(meaning, request);
+  (request.kind === 'plan' || request.kind === 'size_share') &&
+  (reply.kind === 'plan' || reply.kind === 'sizes') &&
+  !isEdit(meaning, request);
 
 /** The talk without a question that has lapsed. */
 const alive = (talk: Conversation, now: number): Conversation =>
   talk.pending !== undefined && talk.pending.until <= now ? { ...talk, pending: undefined } : talk;
 
-async function contextOf(
-  bound: Bound,
-  maker: Maker,
-  talk: Conversation,
-  turn: Turn,
-  due: Context['due'],
-): Promise<Context> {
-  const profiles = await bound.profiles.of(maker.id);
-  const names = (of: (profile: (typeof profiles)[number]) => string) =>
-    [...new Set(profiles.map(of).filter((name) => name !== ''))].sort((a, b) => b.length - a.length).slice(0, 50);
-  const waiting = isOfPiece(talk.pending?.request) ? talk.pending.request.ask : undefined;
-  return {
-    pieces,
-    units: maker.units,
-    machines: names((p) => p.machine.name.toLowerCase()),
-    yarns: names((p) => p.yarn.name.toLowerCase()),
-    onShelf: (await bound.shelf.of(maker.id)).map(({ name }) => name.toLowerCase()),
-    inHand: await workInHand(bound, maker, talk),
-    swatchRows: /\bsame\b/i.test(textOf(turn)) ? await rowsRecordedLast(bound, profiles[0]?.id) : undefined,
-    subjectPiece: waiting?.piece ?? talk.subject?.piece,
-    rowsMake: waiting === undefined ? talk.rowsMake : undefined,
-    sizes: talk.subject?.sizes,
-    holes: talk.pending?.holes ?? [],
-    offered: talk.offered.at(-1)?.named ? talk.offered.at(-1)?.says : [],
-    held: waiting?.words,
-    command: turn.command,
-    onCost: talk.onCost,
-    due,
-  };
-}
-
-/** Rows of the swatch recorded last: the same one is told by its length alone. */
-async function rowsRecordedLast(bound: Bound, profileId: string | undefined): Promise<number | undefined> {
-  const measured = profileId === undefined ? [] : await bound.measurements.of(profileId);
-  return measured.findLast(({ rows, workId }) => rows !== undefined && workId === '')?.rows?.count;
-}
-
-/** The work that bare counts and lengths of this talk are about. */
-async function workInHand(bound: Bound, maker: Maker, talk: Conversation): Promise<Context['inHand']> {
-  const open = await bound.works.open(maker.id);
-  const work = open.find(({ id }) => id === talk.workId) ?? open[0];
-  const plan = work && (await bound.plans.get(work.planId, maker.id));
-  if (work === undefined || plan === undefined) return undefined;
-  const { request } = talk.pending ?? {};
-  const counts = request?.kind === 'lost_count' ? request.counts.map(({ rows }) => rows) : undefined;
-  return { piece: plan.piece, rows: work.rows, stopAt: work.stopAt, counts };
-}
-
-/** What was typed, in a message or in the fields of a form. */
-const textOf = ({ input }: Turn): string =>
-  'text' in input ? input.text : 'form' in input ? Object.values(input.form.values).join('; ') : '';
-
 /** The unit a maker first types becomes theirs, until they say otherwise. */
 async function withUnitsTyped(bound: Bound, maker: Maker, turn: Turn, request: Request): Promise<Maker> {
-  const units = request.kind === 'set_units' ? request.units : (maker.units ?? unitsIn(textOf(turn)));
+  const units = request.kind === 'set_units' ? request.units : (maker.units ?? unitsIn(textOf(turn.input)));
   if (units === undefined || units === maker.units) return maker;
   await bound.makers.setUnits(maker.id, units);
   return { ...maker, units };

@@ -16,6 +16,7 @@ import {
   type Value,
   type WayAsk,
 } from './request.js';
+import { offersOfShare } from './shared-offers.js';
 import { ofSize } from './sizes.js';
 import type { Units } from './store/ports.js';
 
@@ -261,5 +262,6 @@ function picked(pick: Meaning & { kind: 'pick' }, talk: Conversation): Request {
     pick.turn === undefined
       ? talk.offered.findLast(({ named }) => named)
       : talk.offered.find(({ turn }) => turn === pick.turn);
-  return offer?.choices[pick.index] ?? { kind: 'unread', why: 'expired', words: '' };
+  const choices = offer?.choices ?? offersOfShare(pick.turn ?? '').map(({ request }) => request);
+  return choices[pick.index] ?? { kind: 'unread', why: 'expired', words: '' };
 }

@@ -24,6 +24,13 @@ export type Size = z.infer<typeof Size>;
 export const MOST_SIZES = 12;
 const Sizes = z.array(Size).min(2).max(MOST_SIZES).optional();
 
+/** Where a plan that is shared comes from: the plan that was shared first; for one who was shown it, in which revision of which share. */
+export const Shared = z.object({
+  origin: z.string(),
+  held: z.object({ shareId: z.string(), revision: z.number() }).optional(),
+});
+export type Shared = z.infer<typeof Shared>;
+
 export const PlanAsk = z.object({
   piece: z.string().optional(),
   copies: z.number().int().min(1).max(500).default(1),
@@ -34,6 +41,7 @@ export const PlanAsk = z.object({
   focus: z.array(z.enum(['rows', 'needles', 'yarn', 'notions', 'steps', 'checklist', 'time'])).default([]),
   due: Due.optional(),
   stripes: Stripes.optional(),
+  shared: Shared.optional(),
   /** The maker's words for the sizes, kept while the piece is not known and so cannot be asked what they mean. */
   words: z.string().optional(),
 });

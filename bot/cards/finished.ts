@@ -15,7 +15,7 @@ import { learnedFact } from './yarn.js';
 
 /** How the piece came out against its window, and what it does for the next. */
 export function finishedCard(reply: ReplyOf<'finished'>, printing: Printing): Card {
-  const { size, label, machine, rows, massG, paired, shelf } = reply;
+  const { size, label, machine, rows, massG, paired, shelf, shared } = reply;
   const taught = size === undefined && massG === undefined ? ['Not measured, so it teaches nothing yet.'] : [];
   return plainCard(leadOf(reply, printing), {
     kept: true,
@@ -23,7 +23,7 @@ export function finishedCard(reply: ReplyOf<'finished'>, printing: Printing): Ca
       ...(size === undefined ? [] : [limitsLine(size, printing)]),
       ...taught,
       ...(paired ? ['Read on the way and now: a pair, so I know better how your fabric changes off the machine.'] : []),
-      ...shelf.map((words) => printed(words, printing)),
+      ...[...shelf, ...shared].map((words) => printed(words, printing)),
       ...(massG === undefined ? [] : [`${printedMass(massG)}, kept for the next yarn estimate.`]),
     ],
     facts: [

@@ -44,6 +44,7 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
       ...plan.shortfalls.map((words) => printed(words, printing)),
       ...(elsewhere === undefined ? [] : [printed(elsewhere, printing)]),
       sizeLine(plan, printing),
+      ...(reply.shared ?? []).map((words) => printed(words, printing)),
       ...(plan.because === undefined ? [] : [`${capital(printed(plan.because, printing))}.`]),
       ...(ask.due === undefined ? [] : [dueLine(ask.due)]),
       ...(form === undefined ? [] : timesLine(plan)),

@@ -17,6 +17,7 @@ import type { AnyProblem } from '../problems.js';
 import { costSentence } from './cost-sentences.js';
 import { AN_EXAMPLE, capital, dayInWords, joined } from './names.js';
 import { type Sentence, sentence } from './sentence.js';
+import { shareSentence } from './share-sentences.js';
 import { shelfSentence } from './shelf-sentences.js';
 import { stripeSentence } from './stripe-sentences.js';
 import { timeSentence } from './time-sentences.js';
@@ -209,6 +210,8 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
       return yarnSentence(problem.problem, printing);
     case 'of_stripes':
       return stripeSentence(problem);
+    case 'of_share':
+      return shareSentence(problem.problem);
     case 'no_plan_yet':
       return sentence(
         'There is no plan here yet',

@@ -13,7 +13,7 @@ export async function putBack(effects: readonly Effect[], store: Bound, now: num
 
 /** Makes it so that an effect is, or is not. */
 function turned(effect: Effect, is: boolean, store: Bound, now: number): Promise<void> {
-  const { benchLog, clocks, makers, measurements, putUps, readings, shelf, works, yarns } = store;
+  const { benchLog, clocks, makers, measurements, putUps, readings, results, shares, shelf, works, yarns } = store;
   switch (effect.did) {
     case 'measured':
       return shown(measurements, effect.id, is, now);
@@ -55,6 +55,16 @@ function turned(effect: Effect, is: boolean, store: Bound, now: number): Promise
     }
     case 'moved_stock':
       return moved(effect.moveId, is, store, now);
+    case 'shared':
+      return shown(shares, effect.shareId, is, now);
+    case 'withdrew_share':
+      return shown(shares, effect.shareId, !is, now);
+    case 'changed_share':
+      return shares.setRevision(effect.shareId, is ? effect.to : effect.from);
+    case 'resulted':
+      return shown(results, effect.resultId, is, now);
+    case 'sent_result':
+      return results.send(effect.resultId, is ? effect.to : effect.from);
     case 'started':
       return is ? works.reopen(effect.workId) : works.end(effect.workId, now, 'given_up');
     case 'ended':

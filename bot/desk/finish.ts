@@ -20,6 +20,7 @@ import { isUnusual, lengthProblems, MOST_ROWS, massProblems, spacingProblems } f
 import { mmOfValue } from './measured.js';
 import { tried } from './planning.js';
 import { asked, unitsQuestion, unusualQuestion } from './question.js';
+import { resultKept } from './results.js';
 import { usedUp } from './used-up.js';
 import { plannedWith, type WorkMeant, withPlan, workMeant } from './work-meant.js';
 import { UNDO } from './work-offers.js';
@@ -181,10 +182,15 @@ async function finished(
 
   const solved = came.find(({ size }) => size.id === plan.landing.dimension);
   const mm = solved && mmOfValue(solved.value);
+  const forOwner =
+    mm === undefined
+      ? undefined
+      : await resultKept(ask, work.planId, { cameMm: mm, window: plan.landing, rows, needles: plan.needles }, at);
   const effects: Effect[] = [
     ...kept.map(({ id }): Effect => ({ did: 'measured', id })),
     ...(work.endedAt === undefined ? [{ did: 'ended' as const, workId: work.id, outcome: 'done' as const }] : []),
     ...used.effects,
+    ...(forOwner?.effects ?? []),
   ];
   const talk = withStored(
     { ...at.talk, workId: undefined, pending: undefined },
@@ -215,7 +221,12 @@ async function finished(
       was: next(before.outcome),
       next: next(after.outcome),
       shelf: used.notes,
-      offers: [UNDO, { button: 'My Gauge', say: 'my gauge', request: { kind: 'show_gauge', on: {} } }],
+      shared: forOwner?.notes ?? [],
+      offers: [
+        ...(forOwner?.offers ?? []),
+        UNDO,
+        { button: 'My Gauge', say: 'my gauge', request: { kind: 'show_gauge', on: {} } },
+      ],
     },
     talk,
   };

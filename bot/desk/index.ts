@@ -7,6 +7,7 @@ import type { At, Desk, DeskAnswer } from './desk.js';
 import { finishDesk } from './finish.js';
 import { formDesk } from './form.js';
 import { giveUpDesk } from './give-up.js';
+import { leaveShareDesk } from './leave-share.js';
 import { logTimeDesk } from './log-time.js';
 import { looserDesk } from './looser.js';
 import { lostCountDesk } from './lost-count.js';
@@ -15,16 +16,21 @@ import { otherYarnDesk } from './other-yarn.js';
 import { planDesk } from './plan.js';
 import { readingDesk } from './reading.js';
 import { recordGaugeDesk } from './record-gauge.js';
+import { sendChangeDesk } from './send-change.js';
+import { sendResultDesk } from './send-result.js';
 import { setCurrencyDesk } from './set-currency.js';
 import { setHoursDesk } from './set-hours.js';
 import { setRatesDesk, showRatesDesk } from './set-rates.js';
 import { setStopDesk } from './set-stop.js';
 import { setTimeZoneDesk } from './set-time-zone.js';
+import { shareDesk } from './share.js';
 import { showGaugeDesk } from './show-gauge.js';
 import { showHoursDesk } from './show-hours.js';
 import { showPiecesDesk } from './show-pieces.js';
+import { showResultsDesk } from './show-results.js';
 import { showShelfDesk } from './show-shelf.js';
 import { showTimeDesk } from './show-time.js';
+import { sizeShareDesk } from './size-share.js';
 import { soldAsDesk } from './sold-as.js';
 import { startDesk } from './start.js';
 import { stepsDesk } from './steps.js';
@@ -40,6 +46,7 @@ import { whereDesk } from './where.js';
 import { whichMachineDesk } from './which-machine.js';
 import { whichSizeDesk } from './which-size.js';
 import { whyDesk } from './why.js';
+import { withdrawShareDesk } from './withdraw-share.js';
 import { yarnLeftDesk } from './yarn-left.js';
 
 /** One desk a kind of request; a kind without its desk does not compile. */
@@ -84,6 +91,13 @@ const desks: { [K in RequestKind]: Desk<K> } = {
   set_hours: setHoursDesk,
   show_hours: showHoursDesk,
   set_time_zone: setTimeZoneDesk,
+  share: shareDesk,
+  withdraw_share: withdrawShareDesk,
+  send_change: sendChangeDesk,
+  size_share: sizeShareDesk,
+  leave_share: leaveShareDesk,
+  send_result: sendResultDesk,
+  show_results: showResultsDesk,
   set_units: setUnitsDesk,
   form: formDesk,
   undo: undoDesk,

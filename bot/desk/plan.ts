@@ -15,6 +15,7 @@ import { notPlanned } from './not-planned.js';
 import { MY_GAUGE, UNDO } from './offers.js';
 import { inUnitsOf, type Tried, tried } from './planning.js';
 import { pieceQuestion, unitsQuestion } from './question.js';
+import { type Behind, holdersBehind } from './send-change.js';
 import { took } from './show-time.js';
 import { sizesPlanned } from './sizes.js';
 import { stripesOf, stripesRead, unsettled } from './stripes.js';
@@ -71,11 +72,12 @@ async function planned(
     at: at.now,
   });
   await at.store.profiles.used(profile.id, at.now);
+  const behind = await holdersBehind(ask, at);
   const { subject } = at.talk;
   const talk: Conversation = { ...at.talk, subject: ask, planId, rowsMake: made.landing.dimension, pending: undefined };
   const changed = follows ? changesBetween(subject, ask) : [];
   const time = await timeOf(ask, made, at);
-  const said = { ask, made, planId, profile, measurements, ball, there, inStripes, follows, changed, time };
+  const said = { ask, made, planId, profile, measurements, ball, there, inStripes, behind, follows, changed, time };
   return { reply: planReply(said), talk };
 }
 
@@ -92,7 +94,8 @@ export async function saidAgain(changed: readonly Words[], at: At): Promise<Repl
   const stripes = stripesOf(on.ask, made);
   const inStripes = stripes?.ok ? await withMeeting(on.ask, stripes.value, at) : undefined;
   const time = await timeOf(on.ask, made, at);
-  return planReply({ ...on, made, planId, profile, there, inStripes, follows: true, changed, time });
+  const behind = await holdersBehind(on.ask, at);
+  return planReply({ ...on, made, planId, profile, there, inStripes, behind, follows: true, changed, time });
 }
 
 type Said = Omit<Tried, 'outcome' | 'profile'> & {
@@ -101,6 +104,7 @@ type Said = Omit<Tried, 'outcome' | 'profile'> & {
   profile: Profile;
   there: Elsewhere | undefined;
   inStripes: InStripes | undefined;
+  behind: Behind | undefined;
   follows: boolean;
   changed: readonly Words[];
   time: Took | undefined;
@@ -111,7 +115,7 @@ const timeOf = async ({ focus }: PlanAsk, made: Plan, at: At): Promise<Took | un
   focus.includes('time') ? took(made, at) : undefined;
 
 function planReply(said: Said): ReplyOf<'plan'> {
-  const { ask, made, planId, profile, measurements, ball, there, inStripes, follows, changed, time } = said;
+  const { ask, made, planId, profile, measurements, ball, there, inStripes, behind, follows, changed, time } = said;
   const offers: Offered[] = [
     { button: 'Start Knitting', say: 'start', request: { kind: 'start', planId }, primary: true },
     {
@@ -122,6 +126,7 @@ function planReply(said: Said): ReplyOf<'plan'> {
     },
     ...(inStripes?.offer === undefined ? [] : [inStripes.offer]),
     ...(there === undefined ? [] : [there.offer]),
+    ...(behind === undefined ? [] : [behind.offer]),
     ...(follows ? [UNDO] : []),
     MY_GAUGE,
   ];
@@ -137,6 +142,7 @@ function planReply(said: Said): ReplyOf<'plan'> {
     time,
     stripes: inStripes?.shown,
     assumed: [...readAs(Object.values(inUse(ask))), ...stripesRead(ask)],
+    shared: behind && [behind.line],
     offers,
   };
 }

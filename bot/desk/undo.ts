@@ -6,6 +6,7 @@ import { boughtLine } from './bought.js';
 import { askInWords } from './changes.js';
 import { type At, type Desk, refusal } from './desk.js';
 import { putBack, takenBack } from './effects.js';
+import { heldAgain } from './held.js';
 import { holdsWords } from './lots.js';
 import { hasMovedOn } from './moved-on.js';
 import { benchName } from './names.js';
@@ -53,7 +54,7 @@ async function applied(change: Change, redo: boolean, at: At): Promise<void> {
       return at.store.makers.setUnits(at.maker.id, units === 'cm' || units === 'in' ? units : undefined);
     }
     case 'plan':
-      return;
+      return heldAgain(at.talk.subject, change.other.subject, redo, at);
   }
 }
 

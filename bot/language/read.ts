@@ -11,6 +11,7 @@ import { piecePlaces } from './readers/pieces.js';
 import { shortRequest } from './readers/short.js';
 import { sizeChosen } from './readers/size-choices.js';
 import { dueOf, withRemarks } from './remarks.js';
+import { sharingIn } from './sharing.js';
 import { isLeftOut, isLeftOver, type Sheet, saidBetween, sheetOf, whichOf, whyOf } from './sheet.js';
 import { overWords, type Token, tokenized } from './token.js';
 import { ofHours } from './working-hours.js';
@@ -38,7 +39,8 @@ export function read(text: string, context: Context): Reading {
         ? whole({ kind: 'help' })
         : unread('empty');
   if (trimmed.length > MOST_CHARACTERS) return unread('too_long', trimmed.slice(0, 40));
-  const short = shortRequest(trimmed) ?? ofHours(trimmed) ?? pickOf(trimmed, context);
+  const short =
+    shortRequest(trimmed) ?? ofHours(trimmed) ?? pickOf(trimmed, context) ?? sharingIn(trimmed, context.pieces);
   if (short !== undefined && 'on' in short) return whole({ ...short, on: benchIn(trimmed, context) });
   if (short !== undefined) return whole(short);
 

@@ -23,7 +23,7 @@ function formIn({ input, command }: Turn): { form?: FormId | undefined } | undef
 }
 
 /** The turn of a slash command, or undefined for a command that is not ours. */
-export function commandTurn(said: SlashCommand, slackTeamId: string, at: number): Turn | undefined {
+export function commandTurn(said: SlashCommand, slackTeamId: string, at: number, botUserId?: string): Turn | undefined {
   const command = commandNames.find((name) => name === said.command);
   return (
     command && {
@@ -32,7 +32,7 @@ export function commandTurn(said: SlashCommand, slackTeamId: string, at: number)
       place: `command:${said.channel_id}`,
       user: { slackUserId: said.user_id, name: said.user_name || said.user_id },
       at,
-      input: { text: plainText(said.text) },
+      input: { text: plainText(said.text, botUserId) },
       command,
       address: responseTo(said),
     }
@@ -42,7 +42,7 @@ export function commandTurn(said: SlashCommand, slackTeamId: string, at: number)
 /** Slack never sends a command twice, so that a store that is down must be told of in the acknowledgement. */
 export function hearCommands(app: SlackApp, door: Door): void {
   app.command(/^/, async ({ command, context, ack }) => {
-    const turn = commandTurn(command, context.teamId, door.now());
+    const turn = commandTurn(command, context.teamId, door.now(), context.botUserId);
     if (turn === undefined) return ack(whisper(`I answer to ${commandNames.join(', ')}.`));
     try {
       const form = formIn(turn);

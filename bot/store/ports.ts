@@ -7,6 +7,7 @@ import type { Makers } from './ports/makers.js';
 import type { Address, Body, OutboxRow } from './ports/outbox.js';
 import type { Plans } from './ports/plans.js';
 import type { RatesPort } from './ports/rates.js';
+import type { Results, Shares } from './ports/share.js';
 import type { PutUps, Shelf } from './ports/shelf.js';
 import type { Readings, Works } from './ports/works.js';
 
@@ -18,6 +19,7 @@ export * from './ports/makers.js';
 export * from './ports/outbox.js';
 export * from './ports/plans.js';
 export * from './ports/rates.js';
+export * from './ports/share.js';
 export * from './ports/shelf.js';
 export * from './ports/works.js';
 
@@ -41,6 +43,8 @@ export type Bound = {
   plans: Plans;
   homes: Homes;
   introductions: Introductions;
+  shares: Shares;
+  results: Results;
   conversations: {
     /** The talk of this maker in this place, empty when it never began or has lapsed by `at`. */
     of(place: string, makerId: string, at: number): Promise<Conversation>;

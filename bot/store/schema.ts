@@ -1,6 +1,6 @@
 import type { Count, Driver, Form, State } from '../../core/index.js';
 import type { RateOf } from '../asks/rates.js';
-import type { LotOf, Outcome, TallyEntry, Units } from './ports.js';
+import type { LotOf, Outcome, Sent, TallyEntry, Units } from './ports.js';
 
 /** The tables as Kysely sees them. Times are epoch ms, lengths mm, JSON text; absent is null, never in a key. */
 export type Tables = {
@@ -142,6 +142,37 @@ export type Tables = {
     /** Whole days since 1970, in the maker's own time zone. */
     day: number;
     said: string;
+    at_ms: number;
+    withdrawn_at_ms: number | null;
+  };
+  share: Row & {
+    owner_id: string;
+    origin: string;
+    to_maker: string;
+    to_channel: string;
+    to_thread: string;
+    revision: number;
+    at_ms: number;
+    withdrawn_at_ms: number | null;
+  };
+  share_revision: {
+    workspace_id: string;
+    share_id: string;
+    revision: number;
+    ask_json: string;
+    /** '' where the rows were not shared. */
+    counts_json: string;
+  };
+  share_taken: { workspace_id: string; share_id: string; maker_id: string; revision: number; answered: number };
+  result: Row & {
+    maker_id: string;
+    origin: string;
+    came_mm: number;
+    lo_mm: number;
+    hi_mm: number;
+    rows: number;
+    needles: number | null;
+    sent: Sent;
     at_ms: number;
     withdrawn_at_ms: number | null;
   };

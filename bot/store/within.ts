@@ -14,6 +14,8 @@ import { profiles } from './repositories/profiles.js';
 import { putUps } from './repositories/put-ups.js';
 import { rates } from './repositories/rates.js';
 import { readings } from './repositories/readings.js';
+import { results } from './repositories/results.js';
+import { shares } from './repositories/shares.js';
 import { shelf } from './repositories/shelf.js';
 import { works } from './repositories/works.js';
 import { yarns } from './repositories/yarns.js';
@@ -62,6 +64,8 @@ function bound(db: Kysely<Tables>, workspaceId: string): Bound {
     clocks: clocks(db, workspaceId),
     homes: homes(db, workspaceId),
     introductions: introductions(db, workspaceId),
+    shares: shares(db, workspaceId),
+    results: results(db, workspaceId),
     conversations: conversations(db, workspaceId),
     outbox: outbox(db, workspaceId),
   };

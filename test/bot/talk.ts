@@ -73,7 +73,15 @@ export async function talk(fault: Fault = (bound) => bound, path = ':memory:'): 
       within(async (bound) => {
         const maker = await held(bound);
         const before = await bound.conversations.of('dm:D1', maker.id, AT);
-        const at = { maker, talk: before, store: bound, now: AT + ++turns, newId: v7, openUntil: AT + 1e9 };
+        const at = {
+          maker,
+          talk: before,
+          store: bound,
+          now: AT + ++turns,
+          newId: v7,
+          openUntil: AT + 1e9,
+          place: 'dm:D1',
+        };
         const { reply, talk } = await answer(request, at);
         await bound.conversations.keep('dm:D1', maker.id, talk, AT + 1e9);
         return reply;

@@ -4,6 +4,7 @@ import { work } from './0002-work.js';
 import { shelf } from './0003-shelf.js';
 import { rateCard } from './0005-rate-card.js';
 import { benchLog } from './0006-bench-log.js';
+import { share } from './0010-share.js';
 import { home } from './0011-home.js';
 
 /** Every migration by name, in order: a static map, so that nothing scans a folder. */
@@ -13,5 +14,6 @@ export const migrations: Record<string, Migration> = {
   '0003-shelf': shelf,
   '0005-rate-card': rateCard,
   '0006-bench-log': benchLog,
+  '0010-share': share,
   '0011-home': home,
 };

@@ -17,6 +17,9 @@ export type Maker = {
 export type Makers = {
   /** The maker of this Slack user, made on first use and held until the commit. */
   held(slackUserId: string, name: string, at: number): Promise<Maker>;
+  get(id: string): Promise<Maker | undefined>;
+  /** Makers that go by these words, which are a name or the id of a Slack user, in whatever case. */
+  named(said: string): Promise<Maker[]>;
   setUnits(makerId: string, units: Units | undefined): Promise<void>;
   setHours(makerId: string, hours: Hours): Promise<void>;
   setTimeZone(makerId: string, timeZone: string): Promise<void>;

@@ -1,8 +1,8 @@
-import type { Kysely } from 'kysely';
+import type { Kysely, Selectable } from 'kysely';
 import { v7 } from 'uuid';
 import { DaysOff, WeekHours } from '../../hours.js';
 import { jsonColumn } from '../json.js';
-import type { Bound } from '../ports.js';
+import type { Bound, Maker } from '../ports.js';
 import type { Tables } from '../schema.js';
 
 const weekJson = jsonColumn(WeekHours);
@@ -33,18 +33,23 @@ export function makers(db: Kysely<Tables>, workspaceId: string): Bound['makers']
         )
         .returningAll()
         .executeTakeFirstOrThrow();
-      return {
-        id: row.id,
-        slackUserId: row.slack_user_id,
-        name: row.name,
-        units: row.units ?? undefined,
-        timeZone: row.time_zone,
-        hours: {
-          weekly: row.hours_json === '' ? undefined : weekJson.value(row.hours_json),
-          off: row.days_off_json === '' ? [] : daysOffJson.value(row.days_off_json),
-        },
-        currency: row.currency || undefined,
-      };
+      return maker(row);
+    },
+
+    async get(id) {
+      const row = await db
+        .selectFrom('maker')
+        .where('workspace_id', '=', workspaceId)
+        .where('id', '=', id)
+        .selectAll()
+        .executeTakeFirst();
+      return row && maker(row);
+    },
+
+    async named(said) {
+      const rows = await db.selectFrom('maker').where('workspace_id', '=', workspaceId).selectAll().execute();
+      const key = said.trim().toLowerCase();
+      return rows.filter((row) => [row.name, row.slack_user_id].some((name) => name.toLowerCase() === key)).map(maker);
     },
 
     async setUnits(makerId, units) {
@@ -70,3 +75,16 @@ export function makers(db: Kysely<Tables>, workspaceId: string): Bound['makers']
     },
   };
 }
+
+const maker = (row: Selectable<Tables['maker']>): Maker => ({
+  id: row.id,
+  slackUserId: row.slack_user_id,
+  name: row.name,
+  units: row.units ?? undefined,
+  timeZone: row.time_zone,
+  hours: {
+    weekly: row.hours_json === '' ? undefined : weekJson.value(row.hours_json),
+    off: row.days_off_json === '' ? [] : daysOffJson.value(row.days_off_json),
+  },
+  currency: row.currency || undefined,
+});

@@ -19,7 +19,10 @@ const lookedUp = async (on: Bench) => {
   const talk = await open.conversation();
   const { reply } = await open.within(async (store) => {
     const maker = await store.makers.held('U1', 'Nadia', AT);
-    return showGaugeDesk({ kind: 'show_gauge', on }, { maker, talk, store, now: AT, newId: () => 'id', openUntil: AT });
+    return showGaugeDesk(
+      { kind: 'show_gauge', on },
+      { maker, talk, store, now: AT, newId: () => 'id', openUntil: AT, place: 'dm:D1' },
+    );
   });
   return reply;
 };

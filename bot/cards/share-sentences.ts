@@ -1,0 +1,52 @@
+import type { ShareProblem } from '../share-problem.js';
+import { AN_EXAMPLE, capital } from './names.js';
+import { type Sentence, sentence } from './sentence.js';
+
+/** Names are quoted this far. */
+const MOST_QUOTED = 40;
+const quoted = (said: string): string => `"${said.slice(0, MOST_QUOTED)}"`;
+
+/** Words for what sharing cannot do. */
+export function shareSentence(problem: ShareProblem): Sentence {
+  switch (problem.code) {
+    case 'no_such_maker':
+      return sentence(`I know no maker ${quoted(problem.said)} here`, [
+        'I share with people of this workspace: mention them with @, or say the name they go by with me.',
+      ]);
+    case 'several_makers':
+      return sentence(`More than one maker here goes by ${quoted(problem.said)}`, ['Mention the one you mean with @.']);
+    case 'with_oneself':
+      return sentence('That plan is yours already', ['Say the name of the maker to share it with.']);
+    case 'with_the_bot':
+      return sentence('Who should have it?', [
+        'I know your plan already. Say the name of a maker to share it with, or "post this here" in a channel.',
+      ]);
+    case 'not_in_a_channel':
+      return sentence('This is no channel', [
+        'Mention me in the channel with "post this here", or say the name of a maker to share it with.',
+      ]);
+    case 'nothing_shown':
+      return sentence(
+        'No plan is shared with you here',
+        ['Whoever has one can share it with you; a plan of your own needs only a piece and its size.'],
+        [AN_EXAMPLE],
+      );
+    case 'nothing_shared':
+      return sentence(
+        problem.said === '' ? 'You have not shared this plan' : `You have shared no plan with ${quoted(problem.said)}`,
+        ['Plan a piece, then say who should have it.'],
+      );
+    case 'share_withdrawn':
+      return sentence(
+        `${capital(problem.owner)} has withdrawn that plan`,
+        ['What you made of it before stays yours. For a plan of your own, say a piece and its size.'],
+        [AN_EXAMPLE],
+      );
+    case 'nothing_changed':
+      return sentence('They have the plan as it is', ['Change its size first; then I tell everyone who has it.']);
+    case 'no_result':
+      return sentence('No finished piece of a shared plan is here to tell of', [
+        'Say "done" with its size once a piece you sized from a shared plan is finished.',
+      ]);
+  }
+}

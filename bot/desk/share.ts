@@ -1,0 +1,109 @@
+import { type Plan, say } from '../../core/index.js';
+import { withStored } from '../conversation.js';
+import type { Effect } from '../effect.js';
+import type { PlanAsk, Request } from '../request.js';
+import type { ShareProblem } from '../share-problem.js';
+import type { Maker, Share } from '../store/ports.js';
+import type { At, Desk, DeskAnswer, Letter } from './desk.js';
+import { makerMeant, shownName } from './makers-meant.js';
+import { UNDO } from './offers.js';
+import { planMeant } from './plan-meant.js';
+import { asked } from './question.js';
+import { shownLetter } from './share-letters.js';
+import { channelOf, countsOf, inOneLine, labelOf, shareRefusal, shownAsk, sizeInWords } from './shares.js';
+
+type ShareRequest = Request & { kind: 'share' };
+type Reader = { name: string; to: Share['to'] };
+
+/** A plan shown to co-makers or in a channel: its size, and one's own rows only where that was chosen, knowing what they tell. */
+export const shareDesk: Desk<'share'> = async (request, at) => {
+  const readers = await readersOf(request, at);
+  if ('code' in readers) return shareRefusal(at, readers);
+  const meant = await planMeant(at);
+  if ('reply' in meant) return meant;
+  const planId = meant.work?.work.planId ?? at.talk.planId ?? (await at.store.plans.latest(at.maker.id))?.id;
+  if (planId === undefined) throw new Error('a plan that was never stored');
+  if (request.rows && !request.sure) return rowsQuestion(request, readers, at);
+  const subject: PlanAsk = {
+    ...meant.ask,
+    shared: { ...meant.ask.shared, origin: meant.ask.shared?.origin ?? planId },
+  };
+  return shared({ ...request, planId }, readers, subject, meant.plan, at);
+};
+
+async function readersOf({ with: said }: ShareRequest, at: At): Promise<Reader[] | ShareProblem> {
+  if (said === 'here') {
+    const to = channelOf(at);
+    return to === undefined ? { code: 'not_in_a_channel' } : [{ name: 'this channel', to }];
+  }
+  const meant: (Maker | ShareProblem)[] = [];
+  for (const name of said) meant.push(await makerMeant(name, at));
+  const problem = meant.find((one): one is ShareProblem => 'code' in one);
+  if (problem !== undefined) return problem;
+  const makers = meant.filter((one): one is Maker => !('code' in one));
+  return makers.map((maker) => ({ name: shownName(maker), to: { makerId: maker.id } }));
+}
+
+const namesOf = (readers: readonly Reader[]): string =>
+  inOneLine(
+    readers.map(({ name }) => name),
+    'maker',
+  );
+
+function rowsQuestion(request: ShareRequest, readers: readonly Reader[], at: At): DeskAnswer {
+  const names = namesOf(readers);
+  return asked(at, { ...request, sure: true }, ['confirm'], {
+    asks: say`Share your rows and needles with ${names} too?`,
+    because: say`Your gauge can be worked out from them. The size alone is enough for ${names} to make the same piece.`,
+    examples: ['yes', 'never mind'],
+    offers: [
+      { button: 'Share With My Rows', request: { ...request, sure: true } },
+      { button: 'Share Size Only', request: { ...request, rows: false } },
+      { button: 'Never Mind', request: { kind: 'drop' } },
+    ],
+  });
+}
+
+async function shared(
+  request: ShareRequest & { planId: string },
+  readers: readonly Reader[],
+  subject: PlanAsk,
+  plan: Plan,
+  at: At,
+): Promise<DeskAnswer> {
+  const origin = subject.shared?.origin ?? request.planId;
+  const ask = shownAsk(subject);
+  const counts = request.rows ? countsOf(plan) : undefined;
+  const before = await at.store.shares.of(at.maker.id, origin);
+  const letters: Letter[] = [];
+  const effects: Effect[] = [];
+  for (const { to } of readers) {
+    const id = await at.store.shares.add({ id: at.newId(), ownerId: at.maker.id, origin, to, ask, counts, at: at.now });
+    const share = await at.store.shares.get(id);
+    if (share === undefined) throw new Error('a share that was kept is not there');
+    const earlier = before.find((one) => one.id === id);
+    effects.push(
+      earlier === undefined
+        ? { did: 'shared', shareId: id }
+        : { did: 'changed_share', shareId: id, from: earlier.revision, to: share.revision },
+    );
+    letters.push(await shownLetter(share, shownName(at.maker), at));
+  }
+  const names = namesOf(readers);
+  const talk = { ...at.talk, subject, planId: request.planId, pending: undefined };
+  return {
+    reply: {
+      kind: 'answer',
+      isOwn: true,
+      lead: say`Shared with ${names}: the ${labelOf(ask)}`,
+      lines: [
+        say`They see its size: ${sizeInWords(ask)}. ${request.rows ? 'They see your rows and needles as they are now, too.' : 'Your rows, needles and yarn stay yours.'}`,
+        say`You can change or withdraw it any time; what was read cannot be unread.`,
+      ],
+      examples: ['withdraw it', 'how did it land'],
+      offers: [{ button: 'Withdraw', request: { kind: 'withdraw_share' } }, UNDO],
+    },
+    talk: withStored(talk, `the share with ${names}`, effects),
+    letters,
+  };
+}

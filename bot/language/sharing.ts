@@ -1,0 +1,81 @@
+import type { Piece } from '../../core/index.js';
+import type { Request } from '../request.js';
+
+const IT = '(?:it|this|that|(?:this|that|the|my) (?<what>\\p{L}[\\p{L} -]{0,30}?))';
+const ROWS = '(?:my )?(?:own )?(?:rows(?: and needles)?|needles(?: and rows)?|counts|gauge)';
+
+const PLAN_WORDS = ['plan', 'piece', 'size', 'one', 'share'];
+
+const HERE = /^(?:here|in here|(?:in |to |with )?(?:the|this) (?:channel|thread)|in (?:the|this) (?:channel|thread))$/;
+
+const SHARE = new RegExp(`^(?:share|show|send)(?: ${IT})?(?:,? with ${ROWS},?)? (?:with|to) (?<who>.+)$`, 'iu');
+const SHARE_ROWS = new RegExp(`^(?:share|show|send) ${ROWS} (?:with|to) (?<who>.+)$`, 'iu');
+const POST = new RegExp(`^(?:share|show|send|post|put)(?: ${IT})? (?<where>(?:in |to |with )?\\S.*)$`, 'iu');
+const WITH_ROWS = new RegExp(`,? (?:and |along )?with ${ROWS}$`, 'iu');
+const SIZE_ONLY = /,? (?:the )?(?:size only|only the size|without (?:my )?(?:rows|needles|gauge)|no rows)$/iu;
+
+const WITHDRAW = new RegExp(
+  `^(?:take back|withdraw|unshare|stop sharing)(?: ${IT})?(?: (?:with|from) (?<who>.+))?$`,
+  'iu',
+);
+
+/** Without a name, or with that of the bot itself, which is taken out of what it hears. */
+const WITH_NOBODY: Request = { kind: 'share', with: ['you'], rows: false, sure: false };
+
+const FORMS: [RegExp, Request][] = [
+  [/^share(?: (?:it|this|that|the plan))?(?: with)?$/i, WITH_NOBODY],
+  [
+    /^(?:send|share|pass on) (?:the |my |this )?(?:changes?|update)(?: to (?:them|everyone|all))?$/i,
+    { kind: 'send_change' },
+  ],
+  [/^(?:size|work|fit) (?:it|this|that|the plan) (?:to|for|in|out in) my (?:own )?gauge$/i, { kind: 'size_share' }],
+  [/^not now$/i, { kind: 'leave_share' }],
+  [/^take (?:the|this|that) change$/i, { kind: 'size_share', change: true }],
+  [/^keep (?:mine|my own|my (?:rows|size|plan))$/i, { kind: 'leave_share', keep: true }],
+  [
+    /^(?:(?:show |give )?(?:me )?(?:the |our )?results|how did (?:it|they|that|everyone|we) (?:land|come out|turn out)|who (?:else )?has it)$/i,
+    { kind: 'show_results' },
+  ],
+  [/^(?:send|share|tell) (?:them )?(?:the|my) size$/i, { kind: 'send_result', rows: false }],
+  [
+    /^(?:send|share|tell) (?:them )?(?:the |my )?size and (?:the |my )?(?:rows|rows and needles)$/i,
+    { kind: 'send_result', rows: true },
+  ],
+];
+
+/** Longer texts are of more than sharing. */
+const MOST_CHARACTERS = 300;
+
+/** Names joined: `Owen and Lotte`. */
+const names = (who: string): string[] =>
+  who
+    .split(/,|&|\band\b/iu)
+    .map((name) => name.trim().slice(0, 80))
+    .filter((name) => name !== '')
+    .slice(0, 10);
+
+const share = (who: string, rows: boolean): Request | undefined => {
+  const all = names(who);
+  return all.length === 0 ? undefined : { kind: 'share', with: all, rows, sure: false };
+};
+
+/** A message that is all about sharing a plan: `share this with Owen`, `take the change`, `how did it land`. */
+export function sharingIn(text: string, pieces: readonly Piece[]): Request | undefined {
+  const isPlan = (what = 'plan'): boolean =>
+    PLAN_WORDS.includes(what.toLowerCase()) || pieces.some(({ words }) => words.includes(what.toLowerCase()));
+  if (text.length > MOST_CHARACTERS) return undefined;
+  const plain = text.replace(/^(?:please|ok|okay|now),? /i, '').replace(/(?:,? please)?[\s.!?]*$/i, '');
+  const form = FORMS.find(([words]) => words.test(plain))?.[1];
+  if (form !== undefined) return form;
+  const taken = WITHDRAW.exec(plain);
+  if (taken !== null && isPlan(taken.groups?.what) && !/^take back(?: (?:it|that|this))?$/i.test(plain))
+    return { kind: 'withdraw_share', ...(taken.groups?.who && { with: taken.groups.who }) };
+  const ofRows = SHARE_ROWS.exec(plain);
+  if (ofRows?.groups?.who) return share(ofRows.groups.who, true);
+  const bare = plain.replace(WITH_ROWS, '').replace(SIZE_ONLY, '');
+  const rows = WITH_ROWS.test(plain) || new RegExp(`with ${ROWS},? (?:with|to) `, 'iu').test(plain);
+  const post = POST.exec(bare)?.groups;
+  if (isPlan(post?.what) && HERE.test(post?.where ?? '')) return { kind: 'share', with: 'here', rows, sure: false };
+  const shared = SHARE.exec(bare)?.groups;
+  return shared?.who !== undefined && isPlan(shared.what) ? share(shared.who, rows) : undefined;
+}
