@@ -244,6 +244,18 @@ function workLine(meaning: Meaning): string {
       return `set_time_zone ${meaning.zone}`;
     case 'set_hours':
       return joined(['set_hours', meaning.hours.map(hoursLine).join(' + ')]);
+    case 'share': {
+      const who = meaning.with === 'here' ? 'here' : meaning.with.join('+');
+      return joined(['share', who, meaning.rows && 'rows']);
+    }
+    case 'withdraw_share':
+      return joined(['withdraw_share', meaning.with]);
+    case 'size_share':
+      return joined(['size_share', meaning.change && 'change']);
+    case 'leave_share':
+      return joined(['leave_share', meaning.keep && 'keep']);
+    case 'send_result':
+      return joined(['send_result', meaning.rows && 'rows']);
     case 'take_back':
       return `take_back "${meaning.said}"`;
     case 'where':

@@ -14,6 +14,7 @@ import { NOTIONS_THEMES } from './requests/notions.js';
 import { PEOPLE_THEMES } from './requests/people.js';
 import { PIECES_THEMES } from './requests/pieces.js';
 import { SEVERAL_THEMES } from './requests/several.js';
+import { SHARING_THEMES } from './requests/sharing.js';
 import { SHELF_THEMES } from './requests/shelf.js';
 import { SIZES_THEMES } from './requests/sizes.js';
 import { STRIPES_THEMES } from './requests/stripes.js';
@@ -48,6 +49,7 @@ const THEMES = [
   ...COST_THEMES,
   ...STRIPES_THEMES,
   ...YARN_LEFT_THEMES,
+  ...SHARING_THEMES,
 ];
 
 describe.each(THEMES)('%s', (_theme, rows) => {

@@ -6,6 +6,7 @@ import { outboxContract } from './outbox.js';
 import { profilesContract } from './profiles.js';
 import { recordsContract } from './records.js';
 import type { Open } from './samples.js';
+import { sharesContract } from './shares.js';
 import { shelfContract } from './shelf.js';
 import { transactionsContract } from './transactions.js';
 import { upkeepContract } from './upkeep.js';
@@ -25,6 +26,7 @@ export function storeContract(name: string, open: Open): void {
   recordsContract(name, store);
   profilesContract(name, store);
   worksContract(name, store);
+  sharesContract(name, store);
   shelfContract(name, store);
   benchLogContract(name, store);
   workspacesContract(name, store);

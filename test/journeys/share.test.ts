@@ -1,0 +1,74 @@
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { taken } from '../../bot/turn.js';
+import { type Journey, journey } from './harness.js';
+import { BOT, CHANNEL, command, DIRECT, directMessage, mention, press, RESPONSE_URL } from './payloads.js';
+
+const OWEN = 'U0OWEN1234';
+const OWEN_DIRECT = 'D0OWEN';
+const BESIDE_ONE = 2;
+
+let bot: Journey;
+beforeEach(async () => {
+  bot = await journey(taken);
+});
+afterEach(() => bot.close());
+
+/** Sends words, and resolves with every post they bring. */
+async function posts(body: Record<string, unknown>, number = 1) {
+  const expected = Array.from({ length: number }, () => bot.api.expects('chat.postMessage'));
+  expect(await bot.send(body)).toEqual({ status: 200, text: '' });
+  await bot.settled();
+  return Promise.all(expected);
+}
+
+const fromOwen = (text: string) => directMessage(text, { user: OWEN, channel: OWEN_DIRECT });
+
+type Button = { action_id: string; value: string };
+const buttonsOf = ({ blocks }: Record<string, unknown>): Button[] =>
+  (blocks as { type: string; elements?: Button[] }[]).find(({ type }) => type === 'actions')?.elements ?? [];
+
+const pressedBy = (user: string, channel: string, { action_id, value }: Button) => ({
+  ...press({ channel, actionId: action_id, value }),
+  user: { id: user, username: 'owen', name: 'owen', team_id: 'T0SHED' },
+});
+
+async function planned(): Promise<void> {
+  await posts(directMessage('110 rows in 22 in, 46 needles, 6 3/4 in flat'));
+  await posts(directMessage('rows for a pouch 11 in wide'));
+}
+
+test('a co-maker mentioned gets the plan in a direct message, and its button sizes it where they never spoke', async () => {
+  await planned();
+  const both = await posts(directMessage(`share this with <@${OWEN}>`), BESIDE_ONE);
+  const card = both.find(({ channel }) => channel === OWEN);
+  expect(both.find(({ channel }) => channel === DIRECT)?.text).toMatch(/^Shared with/);
+  expect(card?.text).toMatch(/shared a plan: pouch, width 11 in/);
+  expect(card?.text).not.toMatch(/\d{3}|46/);
+
+  const [size] = buttonsOf(card ?? {});
+  expect(Object.keys(JSON.parse(size?.value ?? '{}'))).toEqual(['turn', 'index']);
+  const [asked] = await posts(pressedBy(OWEN, OWEN_DIRECT, size as Button));
+  expect(asked).toMatchObject({ channel: OWEN_DIRECT, text: expect.stringMatching(/^Which piece have you measured/) });
+  const [sized] = await posts(fromOwen('48 needles, 121 rows, 22 in long, 178.904 mm flat'));
+  expect(sized?.text).toMatch(/^Knit 120 rows on 48 needles/);
+});
+
+test('a plan posted in a channel shows its size there, and its button answers the one who presses alone', async () => {
+  await planned();
+  const whisper = bot.api.expects('chat.postEphemeral');
+  const shown = bot.api.expects('chat.postMessage');
+  await bot.send(mention('post this here'));
+  await bot.settled();
+  expect((await whisper).text).toMatch(/^Shared with this channel/);
+  const card = await shown;
+  expect(card).toMatchObject({ channel: CHANNEL, text: expect.stringContaining('pouch, width 11 in') });
+  const answer = bot.api.expectsResponse(RESPONSE_URL);
+  await bot.send(pressedBy(OWEN, CHANNEL, buttonsOf(card)[0] as Button));
+  expect((await answer).text).toMatch(/^Which piece have you measured/);
+});
+
+test('the bot itself, mentioned in a command, is nobody to share with', async () => {
+  const answer = bot.api.expectsResponse(RESPONSE_URL);
+  await bot.send(command('/walewright', `share this with <@${BOT.userId}>`));
+  expect((await answer).text).toMatch(/^Who should have it/);
+});
