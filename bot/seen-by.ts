@@ -15,7 +15,7 @@ const OWN = [
   'rates',
   'cost',
 ];
-const SHELF_PROBLEMS = ['not_on_shelf', 'shelf_too_low'];
+const OWN_PROBLEMS = ['not_on_shelf', 'shelf_too_low', 'of_cost'];
 
 /** What tells of a maker's gauge, shelf, pace or hours, which are theirs alone until they share them. */
 const isOwn = (reply: Reply): boolean =>
@@ -28,7 +28,7 @@ const isOwn = (reply: Reply): boolean =>
   (reply.kind === 'plan' && reply.shared !== undefined) ||
   (reply.kind === 'finished' && reply.shelf.length > 0) ||
   (reply.kind === 'yarn_left' && reply.from === 'shelf') ||
-  (reply.kind === 'problem' && reply.problems.some(({ code }) => SHELF_PROBLEMS.includes(code)));
+  (reply.kind === 'problem' && reply.problems.some(({ code }) => OWN_PROBLEMS.includes(code)));
 
 /** Slack's ids of direct messages begin so, and those of persons, posts to whom go there. */
 const isDirect = (channel: string): boolean => /^[DUW]/.test(channel);

@@ -32,7 +32,7 @@ export type CostAsk = z.infer<typeof CostAsk>;
 /** A shop's price against the maker's: what a shop pays, or asks, where it keeps `percent` of its price. */
 export const ShopAsk = z.object({
   way: z.enum(['wholesale', 'retail']),
-  price: MoneyAsk,
+  price: MoneyAsk.optional(),
   percent: z.number().optional(),
 });
 export type ShopAsk = z.infer<typeof ShopAsk>;

@@ -1,6 +1,5 @@
-import { BILLED, type Bill, type Money, type Printing, plainNumber, printed, printedYarn } from '../../core/index.js';
-import { NO_CURRENCY } from '../desk/rate-card.js';
-import { printedPrice } from '../money.js';
+import { BILLED, type Bill, type Printing, plainNumber, printed, printedYarn } from '../../core/index.js';
+import { printedMoney, printedPrice } from '../money.js';
 import type { ReplyOf } from '../reply.js';
 import { type Card, plainCard } from './card.js';
 import { capital, counted, joined } from './names.js';
@@ -40,21 +39,23 @@ export function costCard(reply: Cost, printing: Printing): Card {
   });
 }
 
-const priceIn = ({ currency }: { currency: string }, minor: number): string =>
-  printedPrice({ minor, currency: currency === NO_CURRENCY ? '' : currency });
-const moneyOf = (money: Money): string => priceIn(money, money.minor);
+const priceIn = ({ currency }: { currency: string }, minor: number): string => printedMoney({ minor, currency });
 
 function leadOf(reply: Cost): string {
-  const { label, bill, sale, wanted, isBreakEven, stall, eachMinor } = reply;
+  const { label, bill, sale, wanted, isBreakEven, eachMinor } = reply;
+  // A cost that leaves something out is the least it can be, and what it leaves the most.
+  const isAll = bill.leftOut.length === 0;
   if (wanted !== undefined)
-    return `For a ${wanted.way} of ${plainNumber(wanted.percent)}% ask ${moneyOf(wanted.price)} a ${label}`;
-  if (isBreakEven && stall !== undefined) return stallLine(reply).replace(/\.$/, '');
+    return `For a ${wanted.way} of ${plainNumber(wanted.percent)}% ask ${isAll ? '' : 'at least '}${printedMoney(wanted.price)} a ${label}`;
+  if (isBreakEven) return stallLine(reply).replace(/\.$/, '');
+  const most = isAll ? '' : 'at most ';
   if (sale?.anHour !== undefined)
-    return `At ${priceIn(sale, sale.priceMinor)} a ${label} earns you ${moneyOf(sale.anHour)} an hour`;
+    return `At ${priceIn(sale, sale.priceMinor)} a ${label} earns you ${most}${printedMoney(sale.anHour)} an hour`;
   if (sale !== undefined)
-    return `At ${priceIn(sale, sale.priceMinor)} a ${label} leaves ${priceIn(sale, sale.leftMinor)}`;
-  if (bill.pieces === 1) return `One ${label} costs ${priceIn(bill, eachMinor)}`;
-  return `${bill.pieces} of them cost ${priceIn(bill, bill.costMinor)}, ${priceIn(bill, eachMinor)} each`;
+    return `At ${priceIn(sale, sale.priceMinor)} a ${label} leaves ${most}${priceIn(sale, sale.leftMinor)}`;
+  const least = isAll ? '' : 'at least ';
+  if (bill.pieces === 1) return `One ${label} costs ${least}${priceIn(bill, eachMinor)}`;
+  return `${bill.pieces} of them cost ${least}${priceIn(bill, bill.costMinor)}, ${priceIn(bill, eachMinor)} each`;
 }
 
 /** What is left of the price after fees and cost. */
@@ -64,7 +65,7 @@ function leftLine({ sale, fees, bill, wanted }: Cost): string {
   const fee = sale.feeMinor === 0 ? '' : ` after the fee${percent} of ${priceIn(bill, sale.feeMinor)}`;
   const share = `${plainNumber(sale.marginPercent, 0)}% of the price`;
   const hour =
-    wanted === undefined || sale.anHour === undefined ? '' : ` It earns you ${moneyOf(sale.anHour)} an hour.`;
+    wanted === undefined || sale.anHour === undefined ? '' : ` It earns you ${printedMoney(sale.anHour)} an hour.`;
   return sale.leftMinor < 0
     ? `It loses ${priceIn(bill, -sale.leftMinor)}${fee}.${hour}`
     : `Left: ${priceIn(bill, sale.leftMinor)}${fee}, ${share}.${hour}`;
@@ -97,24 +98,27 @@ function linesOf(reply: Cost, printing: Printing): Line[] {
 }
 
 function lineName({ id, quantity }: Bill['lines'][number], reply: Cost, { units }: Printing): string {
-  const { balls, minutes, bill, names } = reply;
+  const { balls, minutes, names } = reply;
   switch (id) {
     case BILLED.yarn:
       return balls === undefined ? `Yarn used, ${printedYarn(quantity, units)}` : `Yarn, ${counted(balls, 'ball')}`;
     case BILLED.packing:
       return 'Packing';
     case BILLED.time:
-      return `Your time, ${minutes * bill.pieces} min`;
+      return `Your time, ${minutes} min`;
     default:
       return capital(names[id] ?? id.replace(/_/g, ' '));
   }
 }
 
 /** What has no price yet, told before what never has one here. */
-function unpriced({ bill, names }: Cost): string {
-  const missing = bill.leftOut.map(({ id, is }) =>
-    is === 'time' ? 'your time' : id === BILLED.yarn ? 'the yarn' : (names[id] ?? id.replace(/_/g, ' ')),
-  );
+function unpriced({ bill, names, fees, sale }: Cost): string {
+  const missing = [
+    ...bill.leftOut.map(({ id, is }) =>
+      is === 'time' ? 'your time' : id === BILLED.yarn ? 'the yarn' : (names[id] ?? id.replace(/_/g, ' ')),
+    ),
+    ...(sale !== undefined && fees === undefined ? ['sales fees'] : []),
+  ];
   return missing.length === 0 ? '' : `${joined(missing)}, since I know no price; `;
 }
 

@@ -10,11 +10,11 @@ import {
   type Words,
   wholesaleFrom,
 } from '../../core/index.js';
-import { printedPrice } from '../money.js';
+import { moneyOf, printedMoney, printedPrice } from '../money.js';
 import type { MoneyAsk } from '../request.js';
 import { type At, type Desk, type DeskAnswer, refusal } from './desk.js';
 import { type OfMoney, priced } from './prices.js';
-import { costed, NO_CURRENCY, rateCardOf } from './rate-card.js';
+import { costed, rateCardOf } from './rate-card.js';
 
 /** Shops keep half of their price. Common practice, no source. */
 const SHOP_KEEPS_PERCENT = 50;
@@ -22,6 +22,7 @@ const SHOP_KEEPS_PERCENT = 50;
 /** What a shop pays for what it sells at a price, or what it asks for what it bought at one. Nothing is stored. */
 export const shopPriceDesk: Desk<'shop_price'> = async (request, at) => {
   const { way, price: typed, percent = SHOP_KEEPS_PERCENT } = request.shop;
+  if (typed === undefined) return refusal(at, { code: 'says_too_little', needs: 'a price', example: `${way} of 48` });
   const read = moneyMeant(typed, request, at);
   if ('answer' in read) return read.answer;
   const found = way === 'wholesale' ? wholesaleFrom(read.money, percent) : retailFrom(read.money, percent);
@@ -85,16 +86,15 @@ export const patternPriceDesk: Desk<'pattern_price'> = async (request, at) => {
 /** Rules for taxes are none of ours to know. */
 const TAXES = say`Tax and sales rules differ by place; ask a qualified adviser.`;
 
-const amount = (money: Money): string => printedPrice(named(money));
+const amount = printedMoney;
 const figure = (money: Money): string => printedPrice({ ...money, currency: '' });
-const named = ({ currency, minor }: Money): Money => ({ minor, currency: currency === NO_CURRENCY ? '' : currency });
 
 /** An amount typed, in minor units of its currency, else of the maker's. */
 export function moneyMeant(typed: MoneyAsk, request: OfMoney, at: At): { money: Money } | { answer: DeskAnswer } {
   const read = priced([typed], request, at);
   if ('answer' in read) return read;
-  const [{ minor, currency } = { minor: 0, currency: '' }] = read.prices;
-  return { money: { minor, currency: currency || at.maker.currency || NO_CURRENCY } };
+  const [price = { minor: 0, currency: '' }] = read.prices;
+  return { money: moneyOf(price, at.maker.currency) };
 }
 
 export const costRefusal = (at: At, problems: readonly CostProblem[]): DeskAnswer =>

@@ -1,6 +1,7 @@
 import type { Effect } from '../effect.js';
 import type { Work } from '../store/ports.js';
 import type { At } from './desk.js';
+import { sameName } from './names.js';
 
 /**
  * True when effects cannot be turned back exactly, because something was changed after them from another place: the
@@ -21,11 +22,24 @@ export async function hasMovedOn(effects: readonly Effect[], redo: boolean, at: 
   return moveIds.length > 0 && !(await at.store.shelf.canTurn(moveIds, redo));
 }
 
-/** True when the hours or the clock of the maker are no longer what the effect left. */
+/** True when the hours or the clock of the maker, or a line of a rate card, are no longer what the effect left. */
 async function isSetAnew(effect: Effect, redo: boolean, at: At): Promise<boolean> {
-  if (effect.did !== 'set_hours' && effect.did !== 'set_clock') return false;
-  const now = effect.did === 'set_hours' ? at.maker.hours : ((await at.store.clocks.of(at.maker.id)) ?? null);
-  return JSON.stringify(now) !== JSON.stringify(redo ? effect.before : effect.after);
+  if (effect.did !== 'set_hours' && effect.did !== 'set_clock' && effect.did !== 'set_rate') return false;
+  return JSON.stringify(await standing(effect, at)) !== JSON.stringify(redo ? effect.before : effect.after);
+}
+
+async function standing(effect: Effect & { did: 'set_hours' | 'set_clock' | 'set_rate' }, { maker, store }: At) {
+  switch (effect.did) {
+    case 'set_hours':
+      return maker.hours;
+    case 'set_clock':
+      return (await store.clocks.of(maker.id)) ?? null;
+    case 'set_rate': {
+      const { owner, of, name } = effect;
+      const card = await store.rates.of(maker.id);
+      return card.find((rate) => rate.owner === owner && rate.of === of && sameName(rate.name, name))?.value ?? null;
+    }
+  }
 }
 
 async function isMachineTaken(workId: string, at: At): Promise<boolean> {

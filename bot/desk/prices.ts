@@ -87,8 +87,10 @@ export function inCurrency(request: OfMoney, code: string): OfMoney {
       const { price, ...cost } = request.cost;
       return { kind: 'cost', cost: { ...cost, ...(price && { price: inOne(price) }) } };
     }
-    case 'shop_price':
-      return { kind: 'shop_price', shop: { ...request.shop, price: inOne(request.shop.price) } };
+    case 'shop_price': {
+      const { price, ...shop } = request.shop;
+      return { kind: 'shop_price', shop: { ...shop, ...(price && { price: inOne(price) }) } };
+    }
     case 'pattern_price': {
       const { price, ...pattern } = request.pattern;
       return { kind: 'pattern_price', pattern: { ...pattern, ...(price && { price: inOne(price) }) } };

@@ -7,13 +7,11 @@ import {
   type Overhead,
   type Price,
 } from '../../core/index.js';
+import { moneyOf } from '../money.js';
 import type { RateOf } from '../request.js';
-import type { Rate, RateValue } from '../store/ports.js';
+import type { Price as PackPrice, Rate, RateValue } from '../store/ports.js';
 import type { At } from './desk.js';
 import { isSameThing } from './thing-meant.js';
-
-/** No currency was ever named: amounts are numbers alone. The code of ISO 4217 for that. */
-export const NO_CURRENCY = 'XXX';
 
 /** The lines that hold for a maker: their own before the team's. */
 export async function rateCardOf({ store, maker }: At): Promise<Rate[]> {
@@ -26,38 +24,46 @@ export async function rateCardOf({ store, maker }: At): Promise<Rate[]> {
 
 /** Rates as costing takes them, amounts without a currency in the maker's. */
 export function costed(card: readonly Rate[], own: string | undefined) {
-  const currencyOf = (named: string): string => named || own || NO_CURRENCY;
   const lineOf = (of: RateOf): RateValue | undefined => card.find((rate) => rate.of === of)?.value;
-  const moneyOf = (of: RateOf): Money | undefined => {
+  const amountOf = (of: RateOf): Money | undefined => {
     const [price] = lineOf(of)?.prices ?? [];
-    return price && { currency: currencyOf(price.currency), minor: price.minor };
+    return price && moneyOf(price, own);
   };
   const rateOf = (of: RateOf): Price | undefined => {
-    const money = moneyOf(of);
+    const money = amountOf(of);
     return money && { is: 'rate', per: 1, ...money };
   };
-  const packsOf = ({ prices: [first, ...more] }: RateValue): NotionPrice | undefined =>
-    first && {
-      is: 'packs',
-      by: 'piece',
-      currency: currencyOf(first.currency),
-      packs: [first, ...more].map(({ count, minor }) => ({ count, minor })),
-    };
   const fee = lineOf('fee');
-  const fixed = moneyOf('fee');
+  const fixed = amountOf('fee');
   return {
     hour: rateOf('hour'),
     packing: rateOf('packing'),
-    stall: moneyOf('stall'),
+    stall: amountOf('stall'),
     fees: fee && ({ percent: fee.percent ?? 0, ...(fixed && { fixed }) } satisfies Fees),
-    overhead: overheadOf(lineOf('overhead'), moneyOf('overhead')),
+    overhead: overheadOf(lineOf('overhead'), amountOf('overhead')),
     /** The price of a notion, by whichever of its names it was told. */
     notion: (notion: Notion): NotionPrice | undefined => {
       const rate = card.find(({ of, name }) => of === 'notion' && isNotion(notion, name));
-      return rate && packsOf(rate.value);
+      return rate && packsOf(rate.value.prices, own);
     },
-    currencyOf,
   };
+}
+
+/** Packs of a notion, sold by the piece. Those told at once are in one currency. */
+export function packsOf(
+  prices: readonly (PackPrice & { count: number })[],
+  own: string | undefined,
+): NotionPrice | undefined {
+  const packs = prices.map(({ count, ...price }) => ({ count, ...moneyOf(price, own) }));
+  const [first] = packs;
+  return (
+    first && {
+      is: 'packs',
+      by: 'piece',
+      currency: first.currency,
+      packs: packs.map(({ count, minor }) => ({ count, minor })),
+    }
+  );
 }
 
 function overheadOf(value: RateValue | undefined, perHour: Money | undefined): Overhead | undefined {

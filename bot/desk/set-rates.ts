@@ -24,6 +24,13 @@ export const setRatesDesk: Desk<'set_rates'> = async (request, at) => {
     at,
   );
   if ('answer' in prices) return prices.answer;
+  const mixed = asks.find(
+    ({ prices: own }) => new Set(own.flatMap(({ currencies }) => currencies.slice(0, 1))).size > 1,
+  );
+  if (mixed !== undefined) {
+    const currencies = [...new Set(mixed.prices.flatMap((price) => price.currencies.slice(0, 1)))];
+    return refusal(at, { code: 'of_cost', problem: { code: 'mixed_currencies', currencies } });
+  }
   const left = [...prices.prices];
   const owner = team ? '' : at.maker.id;
   const before = await at.store.rates.of(at.maker.id);

@@ -1,5 +1,6 @@
 import { say } from '../../core/index.js';
 import type { Desk } from './desk.js';
+import { formOffer } from './offers.js';
 
 /** What to measure of a piece, and how to say it. Nothing waits for the answer: a measured piece is a request itself. */
 export const tellGaugeDesk: Desk<'tell_gauge'> = async (_, { maker, talk }) => ({
@@ -13,7 +14,7 @@ export const tellGaugeDesk: Desk<'tell_gauge'> = async (_, { maker, talk }) => (
         : '46 needles, 110 rows, 22 in long, 6 3/4 flat',
       maker.units === 'cm' ? '60 rows in 27 cm, hanging' : '110 rows in 22 in, hanging',
     ],
-    offers: [],
+    offers: [formOffer('gauge')],
   },
   talk,
 });

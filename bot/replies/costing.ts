@@ -18,7 +18,7 @@ export type CostReply = {
   label: string;
   /** How each notion of the bill is called, by its id. */
   names: Readonly<Record<string, string>>;
-  /** What one of them takes. */
+  /** What all of them take. */
   minutes: number;
   /** Whole balls for all of them, where those were priced. */
   balls: number | undefined;

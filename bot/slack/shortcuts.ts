@@ -1,6 +1,7 @@
 import type { GlobalShortcut, MessageShortcut } from '@slack/bolt';
 import type { Turn } from '../turn.js';
 import type { Door, SlackApp } from './door.js';
+import { openForm } from './forms.js';
 import { plainText } from './plain-text.js';
 
 export const shortcutNames = { size: 'size_from_message', gauge: 'record_gauge' } as const;
@@ -28,16 +29,16 @@ export function sizeTurn(said: MessageShortcut, botUserId: string, slackTeamId: 
   };
 }
 
-/** Where a gauge is told: in the direct message, in words. */
-export const gaugeTurn = (said: GlobalShortcut, slackTeamId: string, at: number): Turn => ({
+/** Where a gauge is told: in the direct message, in words where no form opened. */
+const gaugeTurn = (said: GlobalShortcut, slackTeamId: string, at: number) => ({
   key: `shortcut:${said.trigger_id}`,
   slackTeamId,
   place: `dm:${said.user.id}`,
   user: { slackUserId: said.user.id, name: said.user.username },
   at,
-  input: { request: { kind: 'tell_gauge' } },
+  input: { request: { kind: 'tell_gauge' as const } },
   // Slack posts to the direct message of a user whose id stands for a channel.
-  address: { to: 'post', channel: said.user.id },
+  address: { to: 'post' as const, channel: said.user.id },
 });
 
 /** Slack sends no shortcut twice; one that the store refuses is not acknowledged, so that the asker sees it. */
@@ -53,7 +54,9 @@ export function hearShortcuts(app: SlackApp, door: Door): void {
   app.shortcut<GlobalShortcut>(
     { type: 'shortcut', callback_id: shortcutNames.gauge },
     async ({ shortcut, context, ack }) => {
-      await door.taken(gaugeTurn(shortcut, context.teamId, door.now()));
+      const { address, ...turn } = gaugeTurn(shortcut, context.teamId, door.now());
+      const isOpen = await openForm(door, shortcut.trigger_id, { ...turn, address }, { form: 'gauge' });
+      if (!isOpen) await door.taken({ ...turn, address });
       await ack();
       door.wake();
     },

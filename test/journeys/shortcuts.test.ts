@@ -1,7 +1,16 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { taken } from '../../bot/turn.js';
 import { type Journey, journey } from './harness.js';
-import { BOT, directMessage, globalShortcut, MAKER, messageShortcut, RESPONSE_URL } from './payloads.js';
+import {
+  BOT,
+  directMessage,
+  globalShortcut,
+  MAKER,
+  messageShortcut,
+  RESPONSE_URL,
+  type ShownView,
+  submission,
+} from './payloads.js';
 
 let bot: Journey;
 beforeEach(async () => {
@@ -76,7 +85,18 @@ test('a shortcut that Slack delivers twice is answered once', async () => {
   }
 });
 
-test('Record Gauge says in the direct message what to measure and how to say it', async () => {
+test('Record Gauge opens the form, whose answer goes to the direct message', async () => {
+  const open = bot.api.expects('views.open');
+  expect(await bot.send(globalShortcut('record_gauge'))).toEqual({ status: 200, text: '' });
+  const { view } = await open;
+  const post = bot.api.expects('chat.postMessage');
+  const typed = { rows: '110', length: '22 in', flatWidth: '6 3/4 in', needles: '46' };
+  await bot.send(submission(view as ShownView, typed));
+  expect(await post).toMatchObject({ channel: MAKER, text: expect.stringMatching(/^Recorded: 110 rows in 22 in/) });
+});
+
+test('where no form opens, Record Gauge says in the direct message what to measure and how to say it', async () => {
+  bot.api.expects('views.open', { body: { ok: false, error: 'expired_trigger_id' } });
   const post = bot.api.expects('chat.postMessage');
   expect(await bot.send(globalShortcut('record_gauge'))).toEqual({ status: 200, text: '' });
   expect(await post).toMatchObject({ channel: MAKER, text: expect.stringMatching(/^Which piece have you measured/) });

@@ -205,7 +205,7 @@ function workLine(meaning: Meaning): string {
     }
     case 'shop_price': {
       const { way, price, percent } = meaning.shop;
-      return joined([way, price.amount, percent !== undefined && `keeps=${percent}%`]);
+      return joined([way, price?.amount, percent !== undefined && `keeps=${percent}%`]);
     }
     case 'pattern_price': {
       const { hours, price, copies } = meaning.pattern;

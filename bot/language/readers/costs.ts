@@ -195,18 +195,18 @@ function shopIn(sheet: Sheet): Meaning | undefined {
   const found = first(
     sheet,
     new RegExp(
-      String.raw`\b(wholesale|retail)(?: price)?(?: (?:of|from|for|at|if it sells at))? (${MONEY})(?:,? (?:at |with |keeping )?${PERCENT}(?: margin)?)?`,
+      String.raw`\b(wholesale|retail)(?: price)?(?:(?: (?:of|from|for|at|if it sells at))? (${MONEY})(?:,? (?:at |with |keeping )?${PERCENT}(?: margin)?)?)?`,
       'gi',
     ),
   );
   if (found === undefined) return undefined;
-  const [, way = '', money = '', percent] = found.parts;
+  const [, way = '', money, percent] = found.parts;
   claim(sheet, 'price', ...tokensOf(sheet, found));
   return {
     kind: 'shop_price',
     shop: {
       way: way.toLowerCase() === 'retail' ? 'retail' : 'wholesale',
-      price: moneyIn(money),
+      ...(money !== undefined && { price: moneyIn(money) }),
       ...(percent !== undefined && { percent: figureIn(percent) }),
     },
   };

@@ -398,7 +398,7 @@ test('what a shelf holds is told in a channel to the one who asks alone', async 
   const alone = { to: 'ephemeral', channel: 'C1', user: 'U1', threadTs: '1.5' };
   for (const line of [GREY, 'my shelf', 'used 9 balls of lot 12', 'used 1 ball of lot 99']) await t.say(line, thread);
   for (const line of [GAUGE, 'pouch 11 in wide']) await t.say(line);
-  for (const line of ['start', 'row 5', 'done, later', 'help']) await t.say(line, thread);
+  for (const line of ['start', 'row 5', 'done, later', 'thanks']) await t.say(line, thread);
   await t.say('my shelf', { address: { to: 'post', channel: 'D1' } });
   const rows = await t.store.outbox.take(Number.MAX_SAFE_INTEGER / 2, 1, 9);
   const posted = rows.map(({ address }) => address);
