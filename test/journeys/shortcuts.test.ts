@@ -90,8 +90,8 @@ test('Record Gauge opens the form, whose answer goes to the direct message', asy
   expect(await bot.send(globalShortcut('record_gauge'))).toEqual({ status: 200, text: '' });
   const { view } = await open;
   const post = bot.api.expects('chat.postMessage');
-  const typed = { rows: '110', length: '22 in', flatWidth: '6 3/4 in', needles: '46' };
-  await bot.send(submission(view as ShownView, typed));
+  const typed = { rows: '110', length: '22 in', flatWidth: '6 3/4 in', 'bench.needles': '46' };
+  expect(await bot.send(submission(view as ShownView, typed))).toEqual({ status: 200, text: '' });
   expect(await post).toMatchObject({ channel: MAKER, text: expect.stringMatching(/^Recorded: 110 rows in 22 in/) });
 });
 
