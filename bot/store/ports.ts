@@ -1,4 +1,5 @@
 import type { Conversation } from '../conversation.js';
+import type { Batches } from './ports/batches.js';
 import type { BenchLog, Clocks } from './ports/bench-log.js';
 import type { Measurements, Profiles, Yarns } from './ports/gauge.js';
 import type { Homes } from './ports/homes.js';
@@ -7,10 +8,12 @@ import type { Makers } from './ports/makers.js';
 import type { Address, Body, OutboxRow } from './ports/outbox.js';
 import type { Plans } from './ports/plans.js';
 import type { RatesPort } from './ports/rates.js';
+import type { Reminders, TakenReminder } from './ports/reminders.js';
 import type { Results, Shares } from './ports/share.js';
 import type { PutUps, Shelf } from './ports/shelf.js';
 import type { Readings, Works } from './ports/works.js';
 
+export * from './ports/batches.js';
 export * from './ports/bench-log.js';
 export * from './ports/gauge.js';
 export * from './ports/homes.js';
@@ -19,6 +22,7 @@ export * from './ports/makers.js';
 export * from './ports/outbox.js';
 export * from './ports/plans.js';
 export * from './ports/rates.js';
+export * from './ports/reminders.js';
 export * from './ports/share.js';
 export * from './ports/shelf.js';
 export * from './ports/works.js';
@@ -40,6 +44,8 @@ export type Bound = {
   rates: RatesPort;
   benchLog: BenchLog;
   clocks: Clocks;
+  batches: Batches;
+  reminders: Reminders;
   plans: Plans;
   homes: Homes;
   introductions: Introductions;
@@ -69,6 +75,12 @@ export type Store = {
     later(row: OutboxRow, notBefore: number): Promise<void>;
     dropped(row: OutboxRow, at: number, why: string): Promise<void>;
     /** When the next unsent row falls due, or undefined when there is none. */
+    nextAt(): Promise<number | undefined>;
+  };
+  /** Reminders that are due, leased like the rows of the outbox. */
+  reminders: {
+    take(at: number, leaseMs: number, limit: number): Promise<TakenReminder[]>;
+    /** When the next falls due, or undefined when none waits. */
     nextAt(): Promise<number | undefined>;
   };
   /** Forgets lapsed conversations, deliveries older than a week and outbox rows sent over a week ago. */

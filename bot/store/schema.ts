@@ -1,6 +1,6 @@
 import type { Count, Driver, Form, State } from '../../core/index.js';
 import type { RateOf } from '../asks/rates.js';
-import type { LotOf, Outcome, Sent, TallyEntry, Units } from './ports.js';
+import type { BatchStage, LotOf, Outcome, Reminder, ReminderWhat, Sent, TallyEntry, Units } from './ports.js';
 
 /** The tables as Kysely sees them. Times are epoch ms, lengths mm, JSON text; absent is null, never in a key. */
 export type Tables = {
@@ -192,6 +192,39 @@ export type Tables = {
     opened_at_ms: number;
   };
   introduction: { workspace_id: string; maker_id: string; at_ms: number };
+  batch: Row & {
+    owner_id: string;
+    plan_id: string;
+    pieces: number;
+    due_day: number;
+    ready_day: number;
+    version: number;
+    at_ms: number;
+    ended_at_ms: number | null;
+  };
+  batch_part: {
+    workspace_id: string;
+    batch_id: string;
+    maker_id: string;
+    stage: BatchStage;
+    share: number;
+    done: number;
+    away_json: string;
+    /** 1 for whoever makes no more of it. */
+    is_out: number;
+    version: number;
+  };
+  reminder: Row & {
+    maker_id: string;
+    subject: Reminder['subject'];
+    subject_id: string;
+    what: ReminderWhat;
+    due_day: number;
+    due_at_ms: number;
+    taken_until_ms: number | null;
+    sent_at_ms: number | null;
+    dropped_at_ms: number | null;
+  };
   conversation: { workspace_id: string; place: string; maker_id: string; state_json: string; until_ms: number };
   delivery: { workspace_id: string; key: string; at_ms: number };
   outbox: Row & {

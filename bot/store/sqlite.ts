@@ -6,6 +6,7 @@ import { migrations } from './migrations/index.js';
 import { outgoing } from './outgoing.js';
 import type { Store } from './ports.js';
 import { purge } from './purge.js';
+import { reminding } from './reminding.js';
 import { retried } from './retried.js';
 import type { Tables } from './schema.js';
 import { within } from './within.js';
@@ -40,7 +41,7 @@ export async function openSqlite(path: string, log?: Logger): Promise<Store> {
     await close();
     throw error;
   }
-  return { within: within(db), outbox: outgoing(db), purge: (at) => purge(db, at), close };
+  return { within: within(db), outbox: outgoing(db), reminders: reminding(db), purge: (at) => purge(db, at), close };
 }
 
 function connection(file: string): Database.Database {

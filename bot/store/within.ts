@@ -1,6 +1,7 @@
 import type { Kysely } from 'kysely';
 import { v7 } from 'uuid';
 import type { Bound, Store } from './ports.js';
+import { batches } from './repositories/batches.js';
 import { benchLog, clocks } from './repositories/bench-log.js';
 import { conversations } from './repositories/conversations.js';
 import { deliveries } from './repositories/deliveries.js';
@@ -14,6 +15,7 @@ import { profiles } from './repositories/profiles.js';
 import { putUps } from './repositories/put-ups.js';
 import { rates } from './repositories/rates.js';
 import { readings } from './repositories/readings.js';
+import { reminders } from './repositories/reminders.js';
 import { results } from './repositories/results.js';
 import { shares } from './repositories/shares.js';
 import { shelf } from './repositories/shelf.js';
@@ -66,6 +68,8 @@ function bound(db: Kysely<Tables>, workspaceId: string): Bound {
     introductions: introductions(db, workspaceId),
     shares: shares(db, workspaceId),
     results: results(db, workspaceId),
+    batches: batches(db, workspaceId),
+    reminders: reminders(db, workspaceId),
     conversations: conversations(db, workspaceId),
     outbox: outbox(db, workspaceId),
   };

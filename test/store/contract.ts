@@ -1,5 +1,6 @@
 import { afterEach, beforeEach } from 'vitest';
 import type { Store } from '../../bot/store/ports.js';
+import { batchesContract } from './batches.js';
 import { benchLogContract } from './bench-log.js';
 import { homesContract } from './homes.js';
 import { outboxContract } from './outbox.js';
@@ -29,6 +30,7 @@ export function storeContract(name: string, open: Open): void {
   sharesContract(name, store);
   shelfContract(name, store);
   benchLogContract(name, store);
+  batchesContract(name, store);
   workspacesContract(name, store);
   outboxContract(name, store);
   homesContract(name, store);

@@ -20,6 +20,8 @@ export type Makers = {
   get(id: string): Promise<Maker | undefined>;
   /** Makers that go by these words, which are a name or the id of a Slack user, in whatever case. */
   named(said: string): Promise<Maker[]>;
+  /** All makers of the workspace, first come first. */
+  all(): Promise<Maker[]>;
   setUnits(makerId: string, units: Units | undefined): Promise<void>;
   setHours(makerId: string, hours: Hours): Promise<void>;
   setTimeZone(makerId: string, timeZone: string): Promise<void>;

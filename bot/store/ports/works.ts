@@ -32,6 +32,8 @@ export type Works = {
   /** Those not ended, the one touched last first. */
   open(makerId: string): Promise<Work[]>;
   get(id: string, makerId: string): Promise<Work | undefined>;
+  /** All of a plan, ended or not. */
+  ofPlan(planId: string): Promise<{ outcome: Outcome | undefined }[]>;
   /** The work done last of which nothing was measured. */
   unmeasured(makerId: string): Promise<Work | undefined>;
   /** The work done last. */

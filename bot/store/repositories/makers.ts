@@ -52,6 +52,16 @@ export function makers(db: Kysely<Tables>, workspaceId: string): Bound['makers']
       return rows.filter((row) => [row.name, row.slack_user_id].some((name) => name.toLowerCase() === key)).map(maker);
     },
 
+    async all() {
+      const rows = await db
+        .selectFrom('maker')
+        .selectAll()
+        .where('workspace_id', '=', workspaceId)
+        .orderBy('id')
+        .execute();
+      return rows.map(maker);
+    },
+
     async setUnits(makerId, units) {
       await one(makerId)
         .set({ units: units ?? null })

@@ -74,6 +74,15 @@ export function works(db: Kysely<Tables>, workspaceId: string): Bound['works'] {
       return row && work(row);
     },
 
+    async ofPlan(planId) {
+      const rows = await db
+        .selectFrom('work')
+        .select('outcome')
+        .where('workspace_id', '=', workspaceId)
+        .where('plan_id', '=', planId)
+        .execute();
+      return rows.map(({ outcome }) => ({ outcome: outcome === '' ? undefined : outcome }));
+    },
     async stopAt(id, rows) {
       await one(id).set({ stop_rows: rows }).execute();
     },
