@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { BatchStage } from './asks/batch.js';
 import { RateOf } from './asks/rates.js';
 import { Hours } from './hours.js';
 import { RateValue } from './store/ports/rates.js';
@@ -15,6 +16,22 @@ const OfLot = z.object({
 const Clock = z.object({ makerId: z.string(), workId: z.string(), rows: z.number(), startedAt: z.number() }).nullable();
 /** What of a result was sent to the owner of its plan. */
 const Sent = z.enum(['', 'size', 'rows']);
+/** A batch as it was dealt, without what is done of it. */
+const DealtBatch = z.object({
+  planId: z.string(),
+  pieces: z.number(),
+  dueDay: z.number(),
+  readyDay: z.number(),
+  parts: z.array(
+    z.object({
+      makerId: z.string(),
+      stage: BatchStage,
+      share: z.number(),
+      away: z.array(z.object({ from: z.number(), to: z.number() })),
+      isOut: z.boolean(),
+    }),
+  ),
+});
 
 /** One thing that a request stored, small enough to be taken back and put in again exactly. */
 export const Effect = z.discriminatedUnion('did', [
@@ -52,6 +69,17 @@ export const Effect = z.discriminatedUnion('did', [
   z.object({ did: z.literal('changed_share'), shareId: z.string(), from: z.number(), to: z.number() }),
   z.object({ did: z.literal('resulted'), resultId: z.string() }),
   z.object({ did: z.literal('sent_result'), resultId: z.string(), from: Sent, to: Sent }),
+  z.object({ did: z.literal('dealt'), batchId: z.string(), before: DealtBatch.nullable(), after: DealtBatch }),
+  z.object({
+    did: z.literal('batch_done'),
+    batchId: z.string(),
+    makerId: z.string(),
+    stage: BatchStage,
+    by: z.number(),
+  }),
+  z.object({ did: z.literal('batch_ended'), batchId: z.string() }),
+  z.object({ did: z.literal('reminded'), id: z.string() }),
+  z.object({ did: z.literal('stopped_reminder'), id: z.string() }),
   z.object({ did: z.literal('started'), workId: z.string() }),
   z.object({ did: z.literal('ended'), workId: z.string(), outcome: z.enum(['done', 'given_up']) }),
 ]);

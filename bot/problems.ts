@@ -1,4 +1,4 @@
-import type { CostProblem, Problem, TimeProblem, Words, YarnProblem } from '../core/index.js';
+import type { BatchProblem, CostProblem, Problem, TimeProblem, Words, YarnProblem } from '../core/index.js';
 import type { Request } from './request.js';
 import type { ShareProblem } from './share-problem.js';
 
@@ -41,6 +41,18 @@ export type BotProblem =
       why: 'over_a_day' | 'backwards' | 'overlap' | 'no_such_day' | 'past' | 'too_long';
     }
   | { code: 'no_such_zone'; said: string }
+  /** What cannot be scheduled; `who` is a name. */
+  | { code: 'of_batch'; problem: BatchProblem }
+  /** Somebody who is to make a share, or did, and is not known by that name. */
+  | { code: 'not_in_team'; said: string; makers: readonly string[] }
+  /** Somebody who is to make a share and has no gauge for it. */
+  | { code: 'no_gauge_of'; who: string }
+  | { code: 'no_batch' }
+  | { code: 'no_reminders' }
+  /** Nothing in hand has a day that is still ahead. */
+  | { code: 'nothing_to_remind' }
+  /** More than the batch has left, or fewer than none. */
+  | { code: 'done_outside'; given: number; max: number }
   | { code: 'no_yarn_named' }
   | { code: 'of_yarn'; problem: OfYarn }
   | { code: 'of_cost'; problem: CostProblem }

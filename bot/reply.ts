@@ -12,7 +12,8 @@ import type {
   Words,
   YarnNeed,
 } from '../core/index.js';
-import type { AnyProblem } from './problems.js';
+import type { AnyProblem, BotProblem } from './problems.js';
+import type { BatchReply, Schedule } from './replies/batch.js';
 import type { BenchReply, Took } from './replies/bench.js';
 import type { BuyReply } from './replies/buy.js';
 import type { CostingReply } from './replies/costing.js';
@@ -67,6 +68,10 @@ export type Reply = { offers: readonly Offered[] } & (
       time?: Took | undefined;
       /** What is to be said of a plan that is shared: beside the owner's, or who has it as it was. */
       shared?: readonly Words[] | undefined;
+      /** When it is ready for its day; undefined without a day, or while the maker's hours are not known. */
+      schedule?: Schedule | undefined;
+      /** Why there is no schedule for the day. */
+      unscheduled?: readonly BotProblem[] | undefined;
       assumed: readonly Words[];
     }
   | {
@@ -96,6 +101,7 @@ export type Reply = { offers: readonly Offered[] } & (
     }
   | BenchReply
   | CostingReply
+  | BatchReply
   | { kind: 'gauges'; gauges: readonly GaugeUsed[] }
   | { kind: 'pieces'; gauge: GaugeUsed; measurements: readonly StoredMeasurement[] }
   | {

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { AwayAsk, BatchStage } from './asks/batch.js';
 import { HoursAsk, TimeAsk } from './asks/bench.js';
 import { BuyAsk } from './asks/buy.js';
 import { FormId } from './asks/form.js';
@@ -13,6 +14,7 @@ import { Counter, which } from './asks/work.js';
 import { yarnLeft } from './asks/yarn-left.js';
 import { BENCH_PART_NAMES, type BenchPartName } from './bench-parts.js';
 
+export * from './asks/batch.js';
 export * from './asks/bench.js';
 export * from './asks/buy.js';
 export * from './asks/form.js';
@@ -140,6 +142,17 @@ export const Request = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('show_hours') }),
   z.object({ kind: z.literal('set_time_zone'), zone: z.string() }),
   ...SHARE_REQUESTS,
+  /** How the batch in hand stands, or its rest dealt anew. */
+  z.object({ kind: z.literal('batch'), act: z.enum(['show', 'replan']) }),
+  /** So many more of the batch are done, by the maker unless `who` says. */
+  z.object({
+    kind: z.literal('batch_done'),
+    count: z.number(),
+    who: z.string().optional(),
+    stage: BatchStage.optional(),
+  }),
+  z.object({ kind: z.literal('batch_without'), who: z.string(), when: AwayAsk }),
+  z.object({ kind: z.literal('remind'), act: z.enum(['set', 'stop']) }),
   z.object({ kind: z.literal('set_units'), units: z.enum(['cm', 'in']) }),
   /** To fill in a form: without `form` the one that what is asked about calls for. */
   z.object({ kind: z.literal('form'), form: FormId.optional() }),

@@ -2,6 +2,7 @@ import type { Reply } from './reply.js';
 import type { Address } from './store/ports.js';
 
 const OWN = [
+  'batch',
   'gauge',
   'gauges',
   'pieces',
@@ -21,9 +22,9 @@ const OWN_PROBLEMS = ['not_on_shelf', 'shelf_too_low', 'of_cost'];
 const isOwn = (reply: Reply): boolean =>
   OWN.includes(reply.kind) ||
   (reply.kind === 'answer' && reply.isOwn === true) ||
-  (reply.kind === 'plan' && reply.time !== undefined) ||
   // Help speaks of work, machines and yarn, once there are any.
   (reply.kind === 'help' && !reply.first) ||
+  (reply.kind === 'plan' && (reply.time !== undefined || reply.schedule !== undefined)) ||
   (reply.kind === 'work' && reply.notes.length > 0) ||
   (reply.kind === 'plan' && reply.shared !== undefined) ||
   (reply.kind === 'finished' && reply.shelf.length > 0) ||

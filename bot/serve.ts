@@ -3,7 +3,9 @@ import { pino } from 'pino';
 import { v7 } from 'uuid';
 import type { Config, SlackSettings } from './config.js';
 import { delivery } from './delivery/delivery.js';
+import { reminders } from './delivery/reminders.js';
 import { sender } from './delivery/sender.js';
+import { reminded } from './reminded.js';
 import { startSlack } from './slack/app.js';
 import { slackClient } from './slack/client.js';
 import { openSqlite } from './store/sqlite.js';
@@ -26,6 +28,7 @@ export async function serve(slack: SlackSettings, { storePath, logLevel }: Confi
     await store.close();
     throw error;
   });
+  const reminding = reminders(surroundings, reminded, outgoing.wake);
   log.info({ port: door.port, store: storePath }, door.port === undefined ? 'connected by socket' : 'listening');
   const purging = setInterval(() => void purge(surroundings), HOUR_MS);
 
@@ -33,6 +36,7 @@ export async function serve(slack: SlackSettings, { storePath, logLevel }: Confi
   log.info({ signal }, 'stopping');
   clearInterval(purging);
   await door.stop();
+  await reminding.stop();
   await outgoing.stop();
   await store.close();
 }

@@ -136,17 +136,18 @@ async function answeredIn(
       openUntil: turn.at + openMs(turn.place),
       place: turn.place,
     };
+    const hadHours = maker.hours.weekly !== undefined;
     const answered = await answer(request, at);
     if (known !== undefined && 'form' in turn.input && exchanges.length === 0)
       passForm(turn.input.form, answered, known, { units: maker.units ?? unitsIn(textOf(turn.input)) ?? 'in' });
-    const changed = isEdit(meaning, request) ? editMade(talk, answered.talk) : [];
+    const changed = isEdit(meaning, request) && answered.reply.kind !== 'batch' ? editMade(talk, answered.talk) : [];
     const { reply } = answered;
     letters.push(...(answered.letters ?? []));
     exchanges.push({ request, reply: reply.kind === 'question' ? { ...reply, changed } : reply });
     if (answered.reply.kind === 'problem') break;
     if (!turn.sizeOnly) maker = await withUnitsTyped(bound, maker, turn, request);
     if (setsMaker(request)) maker = await bound.makers.held(turn.user.slackUserId, turn.user.name, turn.at);
-    const resumed = resumedBy(request, answered, talk);
+    const resumed = resumedBy(request, answered, talk) ?? datedAgain(request, hadHours, talk);
     talk =
       asked.has(meaning) && isNewPlan(meaning, request, reply)
         ? { ...withNewPlan(talk, answered.talk), leadsIn: undefined }
@@ -234,9 +235,16 @@ function resumedBy(request: Request, answered: DeskAnswer, before: Conversation)
   const { pending } = before;
   if (pending === undefined || answered.reply.kind === 'question') return undefined;
   if (request.kind === 'set_units' && pending.holes[0] === 'units') return pending.request;
+  if (request.kind === 'set_hours' && pending.holes[0] === 'hours') return pending.request;
   if (answered.reply.kind !== 'gauge') return undefined;
   return pending.holes[0] === 'gauge' ? pending.request : pending.next;
 }
+
+/** The plan in hand once more, where its day waited for the first hours that its maker told. */
+const datedAgain = (request: Request, hadHours: boolean, { pending, subject }: Conversation): Request | undefined =>
+  request.kind === 'set_hours' && !hadHours && pending === undefined && subject?.due !== undefined
+    ? { kind: 'plan', ask: subject, follows: true }
+    : undefined;
 
 /** A plan asked for after a record that raised a question waits for the answer; it is taken off the queue. */
 function waiting(talk: Conversation, queue: Meaning[]): Conversation {

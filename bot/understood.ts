@@ -1,6 +1,7 @@
 import { pieces } from '../core/index.js';
 import type { Known } from './cards/forms/index.js';
 import type { Conversation } from './conversation.js';
+import { leftOf } from './desk/batch-parts.js';
 import { formKnown } from './desk/form-known.js';
 import { formRequest } from './form-sent.js';
 import type { Context } from './language/context.js';
@@ -53,6 +54,7 @@ async function contextOf(
     yarns: names((p) => p.yarn.name.toLowerCase()),
     onShelf: (await bound.shelf.of(maker.id)).map(({ name }) => name.toLowerCase()),
     inHand: await workInHand(bound, maker, talk),
+    ...(await teamOf(bound, maker, textOf(input))),
     swatchRows: /\bsame\b/i.test(textOf(input)) ? await rowsRecordedLast(bound, profiles[0]?.id) : undefined,
     subjectPiece: waiting?.piece ?? talk.subject?.piece,
     rowsMake: waiting === undefined ? talk.rowsMake : undefined,
@@ -63,6 +65,23 @@ async function contextOf(
     command,
     onCost: talk.onCost,
     due,
+  };
+}
+
+/** Words that may lead to a maker or to the batch in hand. */
+const OF_TEAM =
+  /@|\b(?:with|without|between|among|amongst|knits?|finish(?:es|ed)?|batch|done|did|made|ready|where|how|plan|re-?plan|split|deal)\b/i;
+
+/** The makers of the workspace and the batch in hand, for words that may speak of them. */
+async function teamOf(bound: Bound, maker: Maker, text: string): Promise<Pick<Context, 'team' | 'batch'>> {
+  if (!OF_TEAM.test(text)) return {};
+  const makers = await bound.makers.all();
+  const open = await bound.batches.openOf(maker.id);
+  return {
+    team: makers.flatMap(({ name, slackUserId }) =>
+      [name, slackUserId].filter((one) => one !== '').map((one) => one.toLowerCase()),
+    ),
+    batch: open && { left: leftOf(open) },
   };
 }
 

@@ -93,6 +93,7 @@ function changed(edit: Edit, talk: Conversation): Request {
     focus: edit.focus.length > 0 ? edit.focus : subject.focus,
     due: edit.due ?? subject.due,
     stripes: restriped(subject.stripes, edit.stripes),
+    team: edit.team ?? subject.team,
   };
   if (talk.pending?.request.kind === 'which_machine') return { kind: 'which_machine', ask };
   return { kind: 'plan', ask, follows: talk.pending === undefined };
@@ -156,7 +157,14 @@ function filled(value: Value, talk: Conversation, units: Units | undefined): Req
   if (pending === undefined || hole === undefined) return { kind: 'unread', why: 'nothing', words: value.said ?? '' };
   const { request } = pending;
   const ask = isOfPiece(request) ? request.ask : undefined;
-  if (ask !== undefined && hole !== 'gauge' && hole !== 'piece' && hole !== 'units') {
+  if (
+    ask !== undefined &&
+    hole !== 'gauge' &&
+    hole !== 'piece' &&
+    hole !== 'units' &&
+    hole !== 'due' &&
+    hole !== 'hours'
+  ) {
     const values = { ...ask.values, [hole]: inUnits(value, units) };
     return { ...request, ask: { ...ask, values } } as OfPiece;
   }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { Team } from './batch.js';
 import { Stripes } from './stripes.js';
 import { Value } from './value.js';
 
@@ -42,6 +43,8 @@ export const PlanAsk = z.object({
   due: Due.optional(),
   stripes: Stripes.optional(),
   shared: Shared.optional(),
+  /** Who makes them, where that is not the maker alone. */
+  team: Team.optional(),
   /** The maker's words for the sizes, kept while the piece is not known and so cannot be asked what they mean. */
   words: z.string().optional(),
 });
@@ -58,5 +61,6 @@ export const Edit = z.object({
   due: PlanAsk.shape.due,
   /** Null for none; `meet` holds the rows to the repeat that is in hand. */
   stripes: Stripes.or(z.literal('meet')).nullable().optional(),
+  team: PlanAsk.shape.team,
 });
 export type Edit = z.infer<typeof Edit>;

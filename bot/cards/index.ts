@@ -1,6 +1,7 @@
 import type { Printing } from '../../core/index.js';
 import { printed } from '../../core/index.js';
 import type { Reply, ReplyOf } from '../reply.js';
+import { batchCard } from './batch.js';
 import { buyCard } from './buy.js';
 import { type Card, plainCard } from './card.js';
 import { correctionCard } from './correction.js';
@@ -52,6 +53,7 @@ const cards: Cards = {
   counts: countsCard,
   correction: correctionCard,
   finished: finishedCard,
+  batch: batchCard,
   stocked: stockedCard,
   shelf: shelfCard,
   sold: soldCard,

@@ -17,9 +17,12 @@ import type { Due, PlanAsk, Request, Value } from '../request.js';
 import { type Card, plainCard } from './card.js';
 import { capital, changedLine, counted, gaugeName, joined } from './names.js';
 import { atHandLine, notionsFact, notionsLead } from './notions.js';
+import { scheduleLines, verdict } from './schedule.js';
+import { sentenceFor } from './sentences.js';
 import { formAsked, stepLines, timesLine } from './steps.js';
 import { stripesChecklist, stripesFact } from './stripes.js';
 import { timeFact, timeLead } from './time.js';
+import { weekStrip } from './week-strip.js';
 import { yarnFact, yarnFacts, yarnLead } from './yarn.js';
 
 /** From here on a chance needs no remedy beside it. */
@@ -46,7 +49,7 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
       sizeLine(plan, printing),
       ...(reply.shared ?? []).map((words) => printed(words, printing)),
       ...(plan.because === undefined ? [] : [`${capital(printed(plan.because, printing))}.`]),
-      ...(ask.due === undefined ? [] : [dueLine(ask.due)]),
+      ...(ask.due === undefined ? [] : dueLines(reply, ask.due, printing)),
       ...(form === undefined ? [] : timesLine(plan)),
     ],
     facts: [
@@ -65,6 +68,7 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
       'start',
       'steps',
       ...meeting(reply),
+      ...(reply.schedule === undefined ? [] : ['remind me']),
       ...onOther(reply),
       ...(changed.length === 0 ? [] : ['undo']),
       'my gauge',
@@ -90,8 +94,8 @@ const onOther = ({ elsewhere, offers }: ReplyOf<'plan'>): string[] =>
     ? []
     : offers.flatMap(({ request, say }) => (request.kind === 'plan' && !isMeeting(request) && say ? [say] : []));
 
-const assumedText = ({ plan, assumed }: ReplyOf<'plan'>, printing: Printing): string =>
-  `${[...plan.assumed, ...assumed].map((words) => printed(words, printing)).join('; ')}.`;
+const assumedText = ({ plan, assumed, schedule }: ReplyOf<'plan'>, printing: Printing): string =>
+  `${[...plan.assumed, ...assumed, ...(schedule?.assumed ?? [])].map((words) => printed(words, printing)).join('; ')}.`;
 
 /** A plan before the one that leads: its rows, size and chance, and what was taken for granted. */
 export function planInBrief(reply: ReplyOf<'plan'>, printing: Printing): string {
@@ -193,6 +197,16 @@ function better({ checkpoint, checkpointAtRest, landing }: Plan) {
   const usual =
     landing.chance < LIKELY ? ' Such a chance is usual with few measured pieces; each one you record raises it.' : '';
   return [{ label: 'Better', text: `${list.join('; ')}.${usual}` }];
+}
+
+/** When it must be ready, whether it will be, and the last days; or why that cannot be told. */
+function dueLines({ schedule, unscheduled = [] }: ReplyOf<'plan'>, due: Due, printing: Printing): string[] {
+  const why = unscheduled.flatMap((problem) => {
+    const { lead, body } = sentenceFor(problem, printing);
+    return [`${lead}. ${body.join(' ')}`];
+  });
+  if (schedule === undefined) return [dueLine(due), ...why];
+  return [dueLine(due), `${verdict(schedule)}.`, ...scheduleLines(schedule), ...weekStrip(schedule)];
 }
 
 /** When it must be ready; for an event, the day before it. */

@@ -14,6 +14,7 @@ import {
   type Words,
 } from '../../core/index.js';
 import type { AnyProblem } from '../problems.js';
+import { batchSentence } from './batch-sentences.js';
 import { costSentence } from './cost-sentences.js';
 import { AN_EXAMPLE, capital, dayInWords, joined } from './names.js';
 import { type Sentence, sentence } from './sentence.js';
@@ -196,6 +197,14 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
     case 'bad_hours':
     case 'no_such_zone':
       return timeSentence(problem);
+    case 'of_batch':
+    case 'not_in_team':
+    case 'no_gauge_of':
+    case 'no_batch':
+    case 'no_reminders':
+    case 'nothing_to_remind':
+    case 'done_outside':
+      return batchSentence(problem);
     case 'amount_outside':
     case 'price_too_fine':
     case 'no_yarn_named':

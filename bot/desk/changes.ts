@@ -56,6 +56,7 @@ export function changesBetween(before: PlanAsk | undefined, after: PlanAsk): Wor
     ...benchChanges(before.on, after.on),
     ...due,
     ...stripesChanged(before.stripes, after.stripes),
+    ...(sameTeam(before, after) ? [] : [say`makers, ${(after.team?.names ?? []).join(', ')}`]),
   ];
 }
 
@@ -70,6 +71,9 @@ function stripesChanged(before: PlanAsk['stripes'], after: PlanAsk['stripes']): 
         : say`stripes, ${after.said}`,
   ];
 }
+
+const sameTeam = (before: PlanAsk, after: PlanAsk): boolean =>
+  JSON.stringify(before.team) === JSON.stringify(after.team);
 
 function sizesChanged(before: PlanAsk, after: PlanAsk): Words[] {
   const names = (ask: PlanAsk): string => (ask.sizes ?? []).map(sizeName).join(', ');

@@ -1,4 +1,7 @@
 import type { Effect } from '../effect.js';
+
+type DealtBatch = Extract<Effect, { did: 'dealt' }>['after'];
+
 import type { Bound } from '../store/ports.js';
 
 /** Takes effects back, the last first. */
@@ -13,7 +16,8 @@ export async function putBack(effects: readonly Effect[], store: Bound, now: num
 
 /** Makes it so that an effect is, or is not. */
 function turned(effect: Effect, is: boolean, store: Bound, now: number): Promise<void> {
-  const { benchLog, clocks, makers, measurements, putUps, readings, results, shares, shelf, works, yarns } = store;
+  const { batches, benchLog, clocks, makers, measurements, putUps, readings, results, shares, shelf, works, yarns } =
+    store;
   switch (effect.did) {
     case 'measured':
       return shown(measurements, effect.id, is, now);
@@ -65,6 +69,18 @@ function turned(effect: Effect, is: boolean, store: Bound, now: number): Promise
       return shown(results, effect.resultId, is, now);
     case 'sent_result':
       return results.send(effect.resultId, is ? effect.to : effect.from);
+    case 'dealt':
+      return redealtTo(effect.batchId, is ? effect.after : effect.before, store, now);
+    case 'batch_done': {
+      const { batchId, makerId, stage, by } = effect;
+      return counted(batches.addDone(batchId, makerId, stage, is ? by : -by));
+    }
+    case 'batch_ended':
+      return batches.end(effect.batchId, is ? now : undefined);
+    case 'reminded':
+      return waits(effect.id, is, store, now);
+    case 'stopped_reminder':
+      return waits(effect.id, !is, store, now);
     case 'started':
       return is ? works.reopen(effect.workId) : works.end(effect.workId, now, 'given_up');
     case 'ended':
@@ -81,4 +97,24 @@ const shown = (kept: Kept, id: string, is: boolean, now: number): Promise<void> 
 async function moved(moveId: string, is: boolean, { shelf }: Bound, now: number): Promise<void> {
   const done = is ? await shelf.redoMove(moveId) : await shelf.undoMove(moveId, now);
   if (!done) throw new Error('a lot does not hold what it was seen to hold');
+}
+
+/** The batch as it was dealt then; none is one that ended. */
+async function redealtTo(id: string, to: DealtBatch | null, { batches }: Bound, now: number): Promise<void> {
+  const batch = await batches.get(id);
+  if (batch === undefined) throw new Error('a batch that is not');
+  await batches.end(id, to === null ? now : undefined);
+  if (to === null) return;
+  const parts = to.parts.map((part) => ({ ...part, done: 0 }));
+  await batches.replace({ id, ownerId: batch.ownerId, version: batch.version, ...to, parts });
+}
+
+async function counted(done: Promise<boolean>): Promise<void> {
+  if (!(await done)) throw new Error('fewer are done than were seen to be');
+}
+
+/** Makes a reminder wait for its time, or not. */
+async function waits(id: string, is: boolean, { reminders }: Bound, now: number): Promise<void> {
+  if (is) await reminders.restore(id);
+  else await reminders.settle(id, 'dropped', now);
 }

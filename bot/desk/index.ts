@@ -1,4 +1,5 @@
 import type { Request, RequestKind } from '../request.js';
+import { batchDesk, batchDoneDesk, batchWithoutDesk } from './batch.js';
 import { buyDesk } from './buy.js';
 import { clockDesk } from './clock.js';
 import { correctDesk } from './correct.js';
@@ -16,6 +17,7 @@ import { otherYarnDesk } from './other-yarn.js';
 import { planDesk } from './plan.js';
 import { readingDesk } from './reading.js';
 import { recordGaugeDesk } from './record-gauge.js';
+import { remindDesk } from './remind.js';
 import { sendChangeDesk } from './send-change.js';
 import { sendResultDesk } from './send-result.js';
 import { setCurrencyDesk } from './set-currency.js';
@@ -98,6 +100,10 @@ const desks: { [K in RequestKind]: Desk<K> } = {
   leave_share: leaveShareDesk,
   send_result: sendResultDesk,
   show_results: showResultsDesk,
+  batch: batchDesk,
+  batch_done: batchDoneDesk,
+  batch_without: batchWithoutDesk,
+  remind: remindDesk,
   set_units: setUnitsDesk,
   form: formDesk,
   undo: undoDesk,

@@ -1,5 +1,6 @@
 import type { Effect } from '../effect.js';
 import type { Work } from '../store/ports.js';
+import { snapshot } from './batch-deal.js';
 import type { At } from './desk.js';
 import { sameName } from './names.js';
 
@@ -15,6 +16,17 @@ export async function hasMovedOn(effects: readonly Effect[], redo: boolean, at: 
       if (work?.stopAt !== (redo ? effect.from : effect.to)) return true;
     }
     if (await isSetAnew(effect, redo, at)) return true;
+    if (effect.did === 'dealt') {
+      const batch = await at.store.batches.get(effect.batchId);
+      const expected = redo ? effect.before : effect.after;
+      const now = batch === undefined || batch.endedAt !== undefined ? null : snapshot(batch);
+      if (JSON.stringify(sorted(now)) !== JSON.stringify(sorted(expected))) return true;
+    }
+    if (effect.did === 'batch_done' && !redo) {
+      const { parts = [] } = (await at.store.batches.get(effect.batchId)) ?? {};
+      const part = parts.find(({ makerId, stage }) => makerId === effect.makerId && stage === effect.stage);
+      if ((part?.done ?? 0) < effect.by) return true;
+    }
     const reopens = redo ? effect.did === 'started' : effect.did === 'ended';
     if (reopens && 'workId' in effect && (await isMachineTaken(effect.workId, at))) return true;
   }
@@ -49,3 +61,17 @@ async function isMachineTaken(workId: string, at: At): Promise<boolean> {
   const open = await at.store.works.open(at.maker.id);
   return work !== undefined && open.some((other) => other.id !== workId && machineOf(other) === machineOf(work));
 }
+
+type DealtBatch = Extract<Effect, { did: 'dealt' }>['before'];
+
+/** With its parts in one order, whichever they were named in. */
+const sorted = (batch: DealtBatch): DealtBatch =>
+  batch && {
+    planId: batch.planId,
+    pieces: batch.pieces,
+    dueDay: batch.dueDay,
+    readyDay: batch.readyDay,
+    parts: batch.parts
+      .map(({ makerId, stage, share, away, isOut }) => ({ makerId, stage, share, away, isOut }))
+      .toSorted((a, b) => (a.makerId + a.stage < b.makerId + b.stage ? -1 : 1)),
+  };

@@ -5,16 +5,20 @@ import type { Offered, ReplyOf } from '../reply.js';
 import type { PlanAsk } from '../request.js';
 import { valuesOf } from '../sizes.js';
 import type { Profile } from '../store/ports.js';
+import { batchDealt } from './batch-deal.js';
 import { changesBetween } from './changes.js';
 import { type At, type Desk, type DeskAnswer, refusal } from './desk.js';
 import { needleProblems } from './gauge-checks.js';
+import { isOwnHours } from './hands.js';
 import { inUse } from './in-use.js';
 import { type Elsewhere, elsewhere } from './machines.js';
 import { type InStripes, withMeeting } from './meeting.js';
 import { notPlanned } from './not-planned.js';
 import { MY_GAUGE, UNDO } from './offers.js';
 import { inUnitsOf, type Tried, tried } from './planning.js';
-import { pieceQuestion, unitsQuestion } from './question.js';
+import { HOURS_OFFERS, pieceQuestion, unitsQuestion } from './question.js';
+import { remindersMoved } from './remind.js';
+import { scheduleAlone } from './schedule.js';
 import { type Behind, holdersBehind } from './send-change.js';
 import { took } from './show-time.js';
 import { sizesPlanned } from './sizes.js';
@@ -61,24 +65,30 @@ async function planned(
   const numbers = { needles: made.needles, rows: made.rows, graftRows: made.graftRows, chance: made.landing.chance };
   const { piece } = made;
   const makerId = at.maker.id;
-  await at.store.plans.add({
-    id: planId,
-    makerId,
-    piece,
-    profileId: profile.id,
-    ask,
-    numbers,
-    engine: ENGINE,
-    at: at.now,
-  });
-  await at.store.profiles.used(profile.id, at.now);
+  const keep = async (): Promise<void> => {
+    await at.store.plans.add({
+      id: planId,
+      makerId,
+      piece,
+      profileId: profile.id,
+      ask,
+      numbers,
+      engine: ENGINE,
+      at: at.now,
+    });
+    await at.store.profiles.used(profile.id, at.now);
+  };
+  if (ask.team !== undefined) return batchDealt({ ask, made, planId, follows, keep }, at);
+  await keep();
+  if (follows) await remindersMoved(at.talk.planId, planId, at);
   const behind = await holdersBehind(ask, at);
   const { subject } = at.talk;
   const talk: Conversation = { ...at.talk, subject: ask, planId, rowsMake: made.landing.dimension, pending: undefined };
   const changed = follows ? changesBetween(subject, ask) : [];
   const time = await timeOf(ask, made, at);
-  const said = { ask, made, planId, profile, measurements, ball, there, inStripes, behind, follows, changed, time };
-  return { reply: planReply(said), talk };
+  const scheduled = await scheduleFor(ask, made, at);
+  const how = { ball, there, inStripes, behind, follows, changed, time, scheduled };
+  return { reply: planReply({ ask, made, planId, profile, measurements, ...how }), talk };
 }
 
 /** The plan in hand as it was said, with what is known now and what changed beside it; undefined where there is none. Stores nothing. */
@@ -95,7 +105,9 @@ export async function saidAgain(changed: readonly Words[], at: At): Promise<Repl
   const inStripes = stripes?.ok ? await withMeeting(on.ask, stripes.value, at) : undefined;
   const time = await timeOf(on.ask, made, at);
   const behind = await holdersBehind(on.ask, at);
-  return planReply({ ...on, made, planId, profile, there, inStripes, behind, follows: true, changed, time });
+  const scheduled = await scheduleFor(on.ask, made, at);
+  const how = { there, inStripes, behind, follows: true, changed, time, scheduled };
+  return planReply({ ...on, made, planId, profile, ...how });
 }
 
 type Said = Omit<Tried, 'outcome' | 'profile'> & {
@@ -108,7 +120,15 @@ type Said = Omit<Tried, 'outcome' | 'profile'> & {
   follows: boolean;
   changed: readonly Words[];
   time: Took | undefined;
+  scheduled: Pick<ReplyOf<'plan'>, 'schedule' | 'unscheduled'>;
 };
+
+/** When it is ready for its day, or why that cannot be told; nothing without a day. */
+async function scheduleFor(ask: PlanAsk, made: Plan, at: At): Promise<Said['scheduled']> {
+  const outcome = ask.due && (await scheduleAlone(made, ask.due, at));
+  if (outcome === undefined) return {};
+  return outcome.ok ? { schedule: outcome.value } : { unscheduled: outcome.problems };
+}
 
 /** How long it takes, where that was asked. */
 const timeOf = async ({ focus }: PlanAsk, made: Plan, at: At): Promise<Took | undefined> =>
@@ -116,6 +136,7 @@ const timeOf = async ({ focus }: PlanAsk, made: Plan, at: At): Promise<Took | un
 
 function planReply(said: Said): ReplyOf<'plan'> {
   const { ask, made, planId, profile, measurements, ball, there, inStripes, behind, follows, changed, time } = said;
+  const { scheduled } = said;
   const offers: Offered[] = [
     { button: 'Start Knitting', say: 'start', request: { kind: 'start', planId }, primary: true },
     {
@@ -127,6 +148,7 @@ function planReply(said: Said): ReplyOf<'plan'> {
     ...(inStripes?.offer === undefined ? [] : [inStripes.offer]),
     ...(there === undefined ? [] : [there.offer]),
     ...(behind === undefined ? [] : [behind.offer]),
+    ...(scheduled.unscheduled?.some(isOwnHours) ? HOURS_OFFERS : []),
     ...(follows ? [UNDO] : []),
     MY_GAUGE,
   ];
@@ -143,6 +165,7 @@ function planReply(said: Said): ReplyOf<'plan'> {
     stripes: inStripes?.shown,
     assumed: [...readAs(Object.values(inUse(ask))), ...stripesRead(ask)],
     shared: behind && [behind.line],
+    ...scheduled,
     offers,
   };
 }

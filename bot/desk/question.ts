@@ -167,3 +167,19 @@ export const sameOrNewQuestion = (request: Request, recorded: string, at: At): D
       { button: 'The Same Piece', request: { kind: 'drop' } },
     ],
   });
+
+/** Answers to the question for hours: the usual ones, as buttons. */
+export const HOURS_OFFERS: readonly Offered[] = [2, 4].map((hours) => ({
+  button: `${hours} h on Weekdays`,
+  say: `${hours} hours on weekdays`,
+  request: { kind: 'set_hours', hours: [{ days: [0, 1, 2, 3, 4], hours, said: `${hours} hours on weekdays` }] },
+}));
+
+/** When the maker works, without which no day can be kept. */
+export const hoursQuestion = (request: Request, at: At): DeskAnswer =>
+  asked(at, request, ['hours'], {
+    asks: say`On which days do you work, and how long?`,
+    because: say`I count back from the day in your hours. I ask once; you can change them at any time.`,
+    examples: ['2 hours on weekdays', 'Mon to Fri 19:00 to 21:00', 'never mind'],
+    offers: HOURS_OFFERS,
+  });

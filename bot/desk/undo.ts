@@ -11,6 +11,7 @@ import { holdsWords } from './lots.js';
 import { hasMovedOn } from './moved-on.js';
 import { benchName } from './names.js';
 import { tried } from './planning.js';
+import { remindersMoved } from './remind.js';
 import { workMeant } from './work-meant.js';
 
 /** The last change of this talk taken back, or the last one taken back put in again. */
@@ -24,11 +25,20 @@ export const undoDesk: Desk<'undo'> = async ({ redo }, at) => {
     return refusal(at, { code: 'moved_on', said: change.said });
   const touched = await gaugeTouched(change, at);
   await applied(change, redo, at);
+  if (change.kind === 'plan') await remindersMoved(at.talk.planId, change.other.planId, at);
   const edit = change.kind === 'plan' ? { turned: { other: inHand(at.talk) }, plan: inHand(change.other) } : undefined;
   const turned = { ...change, ...edit?.turned, undone: !redo };
   const workId = workAfter(change, redo, at.talk.workId);
   const leadsIn = change.kind === 'units' ? undefined : at.talk.leadsIn;
-  const talk: Conversation = { ...at.talk, ...edit?.plan, leadsIn, workId, changes: changes.with(index, turned) };
+  const dealt = await planDealt(change, at);
+  const talk: Conversation = {
+    ...at.talk,
+    ...edit?.plan,
+    ...dealt,
+    leadsIn,
+    workId,
+    changes: changes.with(index, turned),
+  };
   const lead = redo ? say`Back: ${change.said}` : say`Taken back: ${change.said}`;
   const lines = await standing(change, touched, { ...at, talk });
   const offers = redo
@@ -43,6 +53,15 @@ function workAfter(change: Change, redo: boolean, now: string | undefined): stri
   const edge = effects.find((effect) => effect.did === 'started' || effect.did === 'ended');
   if (edge === undefined) return now;
   return (edge.did === 'started') === redo ? edge.workId : undefined;
+}
+
+/** The plan that the batch of a change is of, once that change was turned; its follow-ups are about it again. */
+async function planDealt(change: Change, at: At): Promise<Pick<Conversation, 'subject' | 'planId'> | undefined> {
+  const effects = change.kind === 'stored' ? change.effects : [];
+  const dealt = effects.find((effect) => effect.did === 'dealt');
+  const batch = dealt && (await at.store.batches.get(dealt.batchId));
+  const plan = batch && (await at.store.plans.get(batch.planId, at.maker.id));
+  return plan && { subject: plan.ask, planId: plan.id };
 }
 
 async function applied(change: Change, redo: boolean, at: At): Promise<void> {

@@ -19,6 +19,10 @@ export type Context = {
   sizes?: readonly Size[] | undefined;
   /** The work of this talk, with the counts that disagree while they do. */
   inHand?: { piece: string; rows: number; stopAt: number; counts?: readonly number[] | undefined } | undefined;
+  /** Names of the makers of the workspace, and what Slack calls them; undefined where none is named. */
+  team?: readonly string[] | undefined;
+  /** The batch in hand, with how many are still to be made. */
+  batch?: { left: number } | undefined;
   /** The rows of the swatch recorded last: `same one, now 15 3/8` is over them. */
   swatchRows?: number | undefined;
   /** What the open question asks for, most wanted first; empty when none is open. */

@@ -51,7 +51,8 @@ export function dueReader(now: number, zone: string): (text: string) => DueDate 
       if (kind === 'lot') return { ...words, unusable: said, since: true };
       if ('unusable' in found) return { ...words, unusable: found.unusable };
       const { date } = found;
-      if (Temporal.PlainDate.compare(date, today) < 0) return { ...words, unusable: said };
+      if (Temporal.PlainDate.compare(date, today) < 0)
+        return { ...words, unusable: past === undefined ? `${said} (that day is over; name one ahead)` : said };
       const isDay = kind === 'day' || date.equals(today);
       if (isDay) return { ...words, day: date.toString() };
       return { ...words, day: date.subtract({ days: 1 }).toString(), event: date.toString() };

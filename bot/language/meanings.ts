@@ -22,6 +22,7 @@ import { claimPronouns } from './readers/pronouns.js';
 import { readSizes } from './readers/sizes.js';
 import { claimStrangers } from './readers/strangers.js';
 import { readStripes } from './readers/stripes.js';
+import { readTeam } from './readers/teams.js';
 import { countsIn } from './readers/tension.js';
 import { squared, wantedParts } from './readers/unsaid.js';
 import { asksMachine, machineAsked } from './readers/which-machines.js';
@@ -43,6 +44,7 @@ type Found = {
   on: Bench;
   copies: number | undefined;
   due: PlanAsk['due'];
+  team: PlanAsk['team'];
   sizes?: PlanAsk['sizes'];
   /** Pieces measured, in order. */
   records: Meaning[];
@@ -127,6 +129,7 @@ function onOneBench(meanings: readonly Meaning[]): Meaning[] {
 }
 
 function sectionMeanings(sheet: Sheet, context: Context, bare: BareUnit, day: DueDate | undefined): Meaning[] {
+  const together = readTeam(sheet, context);
   const named = readPiece(sheet, context.pieces);
   const thing = thingIn(sheet, context);
   const intent =
@@ -162,11 +165,11 @@ function sectionMeanings(sheet: Sheet, context: Context, bare: BareUnit, day: Du
   const counted = isFirst ? readCopies(sheet, named, piece) : undefined;
   const first = isFirst ? readSizes(sheet, named, bare, taken, lone) : undefined;
   const on = withNeedles(sheet, names);
-  const copies = counted ?? readCopies(sheet, named, piece);
+  const copies = counted ?? readCopies(sheet, named, piece) ?? together?.copies;
   const measured = gauge?.records ?? onlyNeedles(on, context, intent || named !== undefined);
   const records = measured.map((one): Meaning => ({ kind: 'record_gauge', gauge: { ...one, on } }));
   const due = day && 'day' in day ? { day: day.day, said: day.said, event: day.event } : undefined;
-  const found: Found = { sheet, context, bare, intent, on, copies, due, records };
+  const found: Found = { sheet, context, bare, intent, on, copies, due, team: together?.team, records };
 
   if (piece === undefined || (named === undefined && isOfAnotherPiece(sheet, context)))
     return [...records, ...withoutPiece(sheet, context, bare, intent, records.length > 0)];
@@ -199,7 +202,7 @@ function ofEach(copies: number | undefined, sizes: PlanAsk['sizes'], sheet: Shee
 
 /** A piece is named: a plan for it, unless it is the piece that was measured. */
 function newRequest(piece: Piece, values: Record<string, Value | null>, found: Found): Meaning[] {
-  const { sheet, context, bare, intent, on, copies, due, records, sizes } = found;
+  const { sheet, context, bare, intent, on, copies, due, team, records, sizes } = found;
   const measuring = records.length > 0 || on.needles !== undefined || context.holes[0] === 'gauge';
   if (!intent && measuring && !isComplete(piece, { ...values, ...sizes?.[0]?.values })) {
     const measured = measuredPiece(sheet, context, bare);
@@ -213,16 +216,17 @@ function newRequest(piece: Piece, values: Record<string, Value | null>, found: F
     on: records.length > 0 ? {} : on,
     focus: focusOf(sheet),
     due,
+    ...(team && { team }),
   };
   return [...records, { kind: 'plan', ask }];
 }
 
 /** No piece is named: the answer to a question, a change of the plan in hand, or nothing about it. */
 function followUp(values: Record<string, Value | null>, found: Found, isUnsized: boolean): Meaning[] {
-  const { sheet, context, bare, intent, copies, due, records, sizes } = found;
+  const { sheet, context, bare, intent, copies, due, team, records, sizes } = found;
   const sized = Object.keys(values).length > 0 || sizes !== undefined;
   const on = records.length > 0 ? {} : found.on;
-  const changes = sized || (records.length === 0 && (copies ?? due ?? Object.keys(on)[0]) !== undefined);
+  const changes = sized || (records.length === 0 && (copies ?? due ?? team ?? Object.keys(on)[0]) !== undefined);
   // A person of no published size is wanted all the same: the piece asks for what it needs.
   if (!changes && isUnsized) return [...records, { kind: 'change', edit: { values: {}, on: {}, focus: [] } }];
   if (!changes || (sized && isElsewhere(sheet))) {
@@ -234,7 +238,10 @@ function followUp(values: Record<string, Value | null>, found: Found, isUnsized:
     return [...records, loneReply(sheet, bare, context)];
   return [
     ...records,
-    { kind: 'change', edit: { values, ...(sizes && { sizes }), on, copies, focus: focusOf(sheet), due } },
+    {
+      kind: 'change',
+      edit: { values, ...(sizes && { sizes }), on, copies, focus: focusOf(sheet), due, ...(team && { team }) },
+    },
   ];
 }
 

@@ -5,6 +5,7 @@ import { meaningsOf } from './meanings.js';
 import { mendedTokens } from './mended.js';
 import { noteIn } from './notes.js';
 import { inFigures } from './number-words.js';
+import { batchRequest } from './readers/batch-requests.js';
 import { readBench } from './readers/bench.js';
 import { pickOf } from './readers/picks.js';
 import { piecePlaces } from './readers/pieces.js';
@@ -40,7 +41,11 @@ export function read(text: string, context: Context): Reading {
         : unread('empty');
   if (trimmed.length > MOST_CHARACTERS) return unread('too_long', trimmed.slice(0, 40));
   const short =
-    shortRequest(trimmed) ?? ofHours(trimmed) ?? pickOf(trimmed, context) ?? sharingIn(trimmed, context.pieces);
+    shortRequest(trimmed) ??
+    ofHours(trimmed) ??
+    batchRequest(trimmed, context) ??
+    pickOf(trimmed, context) ??
+    sharingIn(trimmed, context.pieces);
   if (short !== undefined && 'on' in short) return whole({ ...short, on: benchIn(trimmed, context) });
   if (short !== undefined) return whole(short);
 

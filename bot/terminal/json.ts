@@ -1,6 +1,8 @@
 import { acrossOf, inShort, notionsFor, type Plan, type Printing, printed } from '../../core/index.js';
 import { capital } from '../cards/names.js';
 import { plainText } from '../cards/plain-text.js';
+import { isoDay } from '../day-words.js';
+import type { Schedule } from '../replies/batch.js';
 import type { Took } from '../replies/bench.js';
 import type { Reply, ReplyOf, WorkShown } from '../reply.js';
 import type { Answered, Exchange } from '../turn.js';
@@ -38,8 +40,12 @@ function replyJson(reply: Reply, printing: Printing): Record<string, unknown> {
     case 'plan':
       return {
         planId: reply.planId,
-        plan: { ...planJson(reply.plan, printing), stripes: reply.stripes },
         ...(reply.time && { time: timeJson(reply.time) }),
+        plan: {
+          ...planJson(reply.plan, printing),
+          stripes: reply.stripes,
+          schedule: reply.schedule && scheduleJson(reply.schedule),
+        },
         assumed: reply.assumed.map((w) => printed(w, printing)),
       };
     case 'sizes':
@@ -73,6 +79,12 @@ function replyJson(reply: Reply, printing: Printing): Record<string, unknown> {
       return { lots: reply.lots };
     case 'shelf':
       return { lots: reply.lots };
+    case 'batch': {
+      const { pieces, done, members, own, schedule, dueDay } = reply;
+      return {
+        batch: { pieces, done, dueDay: isoDay(dueDay), members, own, schedule: schedule && scheduleJson(schedule) },
+      };
+    }
     case 'sold':
       return { yarn: reply.yarn, putUps: reply.putUps };
     case 'time':
@@ -99,6 +111,16 @@ function replyJson(reply: Reply, printing: Printing): Record<string, unknown> {
 }
 
 const timeJson = ({ timing, copies, paced, sessions }: Took) => ({ copies, ...timing, paced, sessions });
+/** ISO days: the latest to start and to buy, even if all goes slowly; when all is ready, as a rule and slowly. */
+const scheduleJson = ({ readiness, latest, readyDay, slowReadyDay, dueDay }: Schedule) => ({
+  readiness,
+  startBy: isoDay(latest.startDay),
+  buyBy: isoDay(latest.buyDay),
+  notionsBy: isoDay(latest.closuresDay),
+  readyBy: isoDay(dueDay),
+  doneOn: isoDay(readyDay),
+  doneSlowlyOn: isoDay(slowReadyDay),
+});
 
 function machineJson({ bench, outcome, chance }: ReplyOf<'machines'>['ranked'][number]) {
   const { name, needles, borrowedFrom } = bench;

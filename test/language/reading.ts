@@ -10,6 +10,7 @@ import type {
   Meaning,
   PlanAsk,
   PriceAsk,
+  Team,
   Tension,
   Value,
 } from '../../bot/request.js';
@@ -37,7 +38,7 @@ function line(meaning: Meaning): string {
     case 'which_machine':
       return meaning.ask === undefined ? meaning.kind : planLine(meaning.kind, meaning.ask);
     case 'change': {
-      const { values, sizes: each, copies, on, due, focus, stripes } = meaning.edit;
+      const { values, sizes: each, copies, on, due, focus, stripes, team } = meaning.edit;
       return joined([
         'change',
         ...sizes(values),
@@ -47,6 +48,7 @@ function line(meaning: Meaning): string {
         ...first(focus),
         ready(due),
         inStripes(stripes),
+        made(team),
       ]);
     }
     case 'record_gauge':
@@ -87,7 +89,7 @@ function inStripes(stripes: Edit['stripes']): string | undefined {
 }
 
 function planLine(kind: string, ask: PlanAsk): string {
-  const { piece = '?', values, sizes: each, copies, on, words, focus, due, stripes } = ask;
+  const { piece = '?', values, sizes: each, copies, on, words, focus, due, stripes, team } = ask;
   const asked = [
     ...sizes(values),
     ...several(each),
@@ -96,6 +98,7 @@ function planLine(kind: string, ask: PlanAsk): string {
     ...first(focus),
     ready(due),
     inStripes(stripes),
+    made(team),
   ];
   return joined([kind, piece, ...asked, words && `"${words}"`]);
 }
@@ -256,6 +259,13 @@ function workLine(meaning: Meaning): string {
       return joined(['leave_share', meaning.keep && 'keep']);
     case 'send_result':
       return joined(['send_result', meaning.rows && 'rows']);
+    case 'batch':
+    case 'remind':
+      return joined([meaning.kind, meaning.act]);
+    case 'batch_done':
+      return joined([meaning.kind, `${meaning.count}`, meaning.who && `by=${meaning.who}`, meaning.stage]);
+    case 'batch_without':
+      return joined([meaning.kind, meaning.who, meaning.when]);
     case 'take_back':
       return `take_back "${meaning.said}"`;
     case 'where':
@@ -327,6 +337,14 @@ const correctLine = (value: Value): string => (value.is === 'count' ? `count=${v
 /** What is wanted told first, unless that is the rows, which mostly it is. */
 const first = (focus: readonly string[]): string[] =>
   focus.filter((what) => what !== 'rows').map((what) => `first=${what}`);
+
+const made = (team: Team | undefined): string | undefined =>
+  team &&
+  joined([
+    `makers=${team.names.join('+')}`,
+    team.knit && `knits=${team.knit}`,
+    team.finish && `finishes=${team.finish}`,
+  ]);
 
 const ready = (due: Due | undefined): string | undefined =>
   due && joined([`by=${due.day}`, due.event !== undefined && `event=${due.event}`]);

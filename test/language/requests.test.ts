@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { meaningOf } from './reading.js';
+import { BATCH_THEMES } from './requests/batch.js';
 import { BENCHES_THEMES } from './requests/benches.js';
 import { BUYING_THEMES } from './requests/buying.js';
 import { CONTENTS_THEMES } from './requests/contents.js';
@@ -44,6 +45,7 @@ const THEMES = [
   ...GAUGE_MORE_THEMES,
   ...NOTIONS_THEMES,
   ...SHELF_THEMES,
+  ...BATCH_THEMES,
   ...BUYING_THEMES,
   ...TIME_THEMES,
   ...COST_THEMES,

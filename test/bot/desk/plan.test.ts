@@ -193,7 +193,7 @@ describe('a plan', () => {
   });
 
   test.each([
-    ['by 11 may 2020', 'I could not use "by 11 may 2020".'],
+    ['by 11 may 2020', 'I could not use "by 11 may 2020 (that day is over; name one ahead)".'],
     ['by 31 november', 'I could not use "31 November (it has 30 days)".'],
     ['by smarch 12th', 'I could not use "smarch", "12th".'],
   ])('names the day in "%s" as left out', async (due, text) => {

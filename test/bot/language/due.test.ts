@@ -125,6 +125,6 @@ describe('in a request', () => {
   test('a day that is over is quoted, not planned for', () => {
     const { meanings, trace } = read('pouch 11 in wide by 11 may 2020', { ...PLAIN, due });
     expect(meanings).toMatchObject([{ kind: 'plan', ask: { due: undefined } }]);
-    expect(trace.leftover).toEqual(['by 11 may 2020']);
+    expect(trace.leftover).toEqual(['by 11 may 2020 (that day is over; name one ahead)']);
   });
 });
