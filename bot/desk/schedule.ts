@@ -81,7 +81,8 @@ export function scheduleKept(
 }
 
 const told = (made: Batch, handed: readonly Handed[]) => ({
-  readiness: made.readiness,
+  // Dealt otherwise it might be in time even slowly; as it is dealt it is not.
+  readiness: made.readiness === 'in_time' && made.slowReadyDay > made.dueDay ? ('tight' as const) : made.readiness,
   readyDay: made.readyDay,
   slowReadyDay: made.slowReadyDay,
   dueDay: made.dueDay,
