@@ -19,7 +19,11 @@ type Priced = { prices: Price[]; effects: Effect[]; notes: Words[]; assumed: Wor
 
 /** Prices as they were asked, in the currency typed with them, else the maker's own. Writes nothing. */
 export function priced(asks: readonly MoneyAsk[], request: OfMoney, at: At): Priced {
-  const { currency: own } = at.maker;
+  // What is told at once is in one currency, unless it says otherwise.
+  const [told] = asks.flatMap(({ currencies: [only, ...others] }) =>
+    only !== undefined && others.length === 0 ? [only] : [],
+  );
+  const own = at.maker.currency ?? told;
   const prices: Price[] = [];
   for (const { amount, currencies, said } of asks) {
     const currency = currencyOf(currencies, own);
@@ -34,7 +38,7 @@ export function priced(asks: readonly MoneyAsk[], request: OfMoney, at: At): Pri
     prices.push({ minor, currency });
   }
   const first = prices.find(({ currency }) => currency !== '')?.currency;
-  const isFirst = own === undefined && first !== undefined;
+  const isFirst = at.maker.currency === undefined && first !== undefined;
   return {
     prices,
     effects: isFirst ? [{ did: 'set_currency', makerId: at.maker.id, before: null, after: first }] : [],
