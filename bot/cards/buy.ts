@@ -11,6 +11,7 @@ import { amountWords, freeOf } from '../desk/lots.js';
 import { printedPrice } from '../money.js';
 import type { Bought, Held } from '../replies/buy.js';
 import type { ReplyOf } from '../reply.js';
+import { assumedFact } from './assumed.js';
 import { type Card, plainCard } from './card.js';
 import { capital, counted, joined } from './names.js';
 import { inGrams, inMetres, sourceLine } from './yarn.js';
@@ -39,9 +40,7 @@ export function buyCard(reply: Reply, printing: Printing): Card {
       ...(mixed === undefined
         ? []
         : [{ label: 'Cheaper', text: `${boughtText(mixed)}, where the dye lots may differ in colour.` }]),
-      ...(assumed.length === 0
-        ? []
-        : [{ label: 'Assumed', text: `${assumed.map((words) => printed(words, printing)).join('; ')}.` }]),
+      ...assumedFact(assumed, printing),
     ],
     offers,
     sayings: [

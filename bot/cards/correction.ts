@@ -1,6 +1,7 @@
 import { type Printing, printedChance, type Standing } from '../../core/index.js';
 import { machineName } from '../desk/names.js';
 import type { ReplyOf } from '../reply.js';
+import { factOf } from './assumed.js';
 import { type Card, plainCard } from './card.js';
 import { between, sizeLine } from './plan.js';
 
@@ -87,5 +88,5 @@ function assumed({ read }: ReplyOf<'correction'>): Card['facts'] {
   const notes = [
     ...(read.stateAssumed ? [state === 'hanging' ? 'measured as it hangs' : `measured ${state}, as last time`] : []),
   ];
-  return notes.length === 0 ? [] : [{ label: 'Assumed', text: `${notes.join('; ')}.` }];
+  return factOf(notes);
 }

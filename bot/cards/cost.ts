@@ -1,6 +1,7 @@
 import { BILLED, type Bill, type Printing, plainNumber, printed, printedYarn } from '../../core/index.js';
 import { printedMoney, printedPrice } from '../money.js';
 import type { ReplyOf } from '../reply.js';
+import { assumedFact } from './assumed.js';
 import { type Card, plainCard } from './card.js';
 import { capital, counted, joined } from './names.js';
 
@@ -23,9 +24,7 @@ export function costCard(reply: Cost, printing: Printing): Card {
       lines: rows.map(({ name, minor, share }) => `${name}: ${priceIn(bill, minor)}. ${share}`),
     },
     facts: [
-      ...(assumed.length === 0
-        ? []
-        : [{ label: 'Assumed', text: `${assumed.map((words) => printed(words, printing)).join('; ')}.` }]),
+      ...assumedFact(assumed, printing),
       { label: 'Left out', text: `${unpriced(reply)}tax: rules differ by place, ask an adviser.` },
     ],
     offers,
@@ -127,10 +126,7 @@ export function ratesCard({ lead, rates, team, notes, assumed, offers }: ReplyOf
   return plainCard(printed(lead, printing), {
     kept: offers.length === 0,
     body: [...rates.map(rateLine), ...notes.map((words) => printed(words, printing))],
-    facts:
-      assumed.length === 0
-        ? []
-        : [{ label: 'Assumed', text: `${assumed.map((words) => printed(words, printing)).join('; ')}.` }],
+    facts: assumedFact(assumed, printing),
     offers,
     foot: [team ? 'It holds for every maker here who has said none of their own.' : 'Only you can see your rate card.'],
     sayings:

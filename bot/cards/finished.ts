@@ -9,6 +9,7 @@ import {
 } from '../../core/index.js';
 import { machineName } from '../desk/names.js';
 import type { ReplyOf } from '../reply.js';
+import { factOf } from './assumed.js';
 import { type Card, plainCard } from './card.js';
 import { counted } from './names.js';
 import { learnedFact } from './yarn.js';
@@ -71,5 +72,5 @@ function assumed({ rowsAssumed, stateAssumed, rows, size }: ReplyOf<'finished'>)
     ...(stateAssumed && size !== undefined ? ['measured at rest'] : []),
     ...(rowsAssumed ? [`all ${rows} rows were knitted`] : []),
   ];
-  return notes.length === 0 ? [] : [{ label: 'Assumed', text: `${notes.join('; ')}.` }];
+  return factOf(notes);
 }

@@ -1,6 +1,7 @@
 import { type Drift, dimensionalChange, otherUnits, type Printing, printed, printedChance } from '../../core/index.js';
 import { benchName } from '../desk/names.js';
 import type { GaugeUsed, ReplyOf } from '../reply.js';
+import { assumedFact } from './assumed.js';
 import { type Card, plainCard } from './card.js';
 import { AN_EXAMPLE, capital, counted, joined, rates, surenessOf } from './names.js';
 import { learnedFact } from './yarn.js';
@@ -30,9 +31,7 @@ export function gaugeCard(reply: ReplyOf<'gauge'>, printing: Printing): Card {
             },
           ]),
       ...learnedFact(loop, buys?.label ?? '', buys?.yarn ?? NO_CHANGE, printing),
-      ...(assumed.length === 0
-        ? []
-        : [{ label: 'Assumed', text: `${assumed.map((words) => printed(words, printing)).join('; ')}.` }]),
+      ...assumedFact(assumed, printing),
     ],
     offers: reply.offers,
     foot: [PRIVATE],

@@ -1,7 +1,8 @@
-import { type Printing, printed } from '../../core/index.js';
+import type { Printing } from '../../core/index.js';
 import { durationText } from '../desk/durations.js';
 import type { DayHours, Hours } from '../hours.js';
 import type { ReplyOf } from '../reply.js';
+import { assumedFact } from './assumed.js';
 import { type Card, plainCard } from './card.js';
 import { dayInWords } from './names.js';
 
@@ -17,10 +18,7 @@ export function hoursCard(reply: ReplyOf<'hours'>, printing: Printing): Card {
   return plainCard(leadOf(reply), {
     kept: became === 'shown',
     body: [...week, ...(off.length === 0 ? [] : [`Off: ${off.join('; ')}.`]), ...(became === 'zone' ? [] : [zone])],
-    facts:
-      assumed.length === 0
-        ? []
-        : [{ label: 'Assumed', text: `${assumed.map((words) => printed(words, printing)).join('; ')}.` }],
+    facts: assumedFact(assumed, printing),
     offers,
     foot: ['Your hours are yours; those who make a batch with you see when you work on it.'],
     sayings: [

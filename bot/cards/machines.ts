@@ -13,6 +13,7 @@ import {
 } from '../../core/index.js';
 import { machineName } from '../desk/names.js';
 import type { ReplyOf } from '../reply.js';
+import { factOf } from './assumed.js';
 import { type Card, plainCard } from './card.js';
 import { capital, counted } from './names.js';
 import { between } from './plan.js';
@@ -40,7 +41,7 @@ export function machinesCard(reply: Machines, printing: Printing): Card {
         label: capital(machineName(machine)),
         text: 'tell me its needles and how wide its tube lies flat, and I count it in.',
       })),
-      ...(all.length === 0 ? [] : [{ label: 'Assumed', text: `${all.join('; ')}.` }]),
+      ...factOf(all),
     ],
     offers,
     foot: [ranked.length === 1 ? 'Nothing was stored.' : 'Best first. Nothing was stored.'],

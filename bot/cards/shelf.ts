@@ -3,6 +3,7 @@ import { amountWords, freeOf } from '../desk/lots.js';
 import { sameName } from '../desk/names.js';
 import { printedPrice } from '../money.js';
 import type { ReplyOf } from '../reply.js';
+import { assumedFact } from './assumed.js';
 import { type Card, plainCard } from './card.js';
 import { capital, counted, joined } from './names.js';
 
@@ -18,14 +19,11 @@ export function stockedCard({ lead, notes, assumed, lots, offers }: ReplyOf<'sto
       ...(first === undefined ? [] : ballLines(first, printing)),
       ...notes.map((words) => printed(words, printing)),
     ],
-    facts: assumedFact(assumed.map((words) => printed(words, printing))),
+    facts: assumedFact(assumed, printing),
     offers,
     sayings: [...(offers.length === 0 ? [] : ['undo']), first?.owner === '' ? 'team shelf' : 'my shelf'],
   });
 }
-
-const assumedFact = (assumed: readonly string[]): Card['facts'] =>
-  assumed.length === 0 ? [] : [{ label: 'Assumed', text: `${assumed.join('; ')}.` }];
 
 /** `50 g and 105 m a ball, €6.50 a ball.` */
 function ballLines({ kind, ball, price }: Pick<Lot, 'kind' | 'ball' | 'price'>, printing: Printing): string[] {
@@ -47,7 +45,7 @@ export function soldCard({ yarn, putUps, notes, assumed, offers }: ReplyOf<'sold
       ...(prices.length === 0 ? [] : [`${capital(prices.join('; '))}.`]),
       ...notes.map((words) => printed(words, printing)),
     ],
-    facts: assumedFact(assumed.map((words) => printed(words, printing))),
+    facts: assumedFact(assumed, printing),
     offers,
     sayings: [...(offers.length === 0 ? [] : ['undo']), 'my shelf'],
   });

@@ -1,6 +1,7 @@
 import { type Printing, printed } from '../../core/index.js';
 import { machineName } from '../desk/names.js';
 import type { ReplyOf } from '../reply.js';
+import { assumedFact } from './assumed.js';
 import { type Card, plainCard } from './card.js';
 import { capital, changedLine } from './names.js';
 import { sentenceFor, wayLine } from './sentences.js';
@@ -28,9 +29,7 @@ export function problemCard(reply: ReplyOf<'problem'>, printing: Printing, store
       ...(ways.length === 0 ? [] : [`What would work. ${ways.join(' ')}`]),
       ...(stored ? [] : ['Nothing was stored.']),
     ],
-    facts: reply.assumed?.length
-      ? [{ label: 'Assumed', text: `${reply.assumed.map((words) => printed(words, printing)).join('; ')}.` }]
-      : [],
+    facts: assumedFact(reply.assumed ?? [], printing),
     offers: reply.offers.map((offer, i) => ({ ...offer, button: buttonOf(reply, i, printing) ?? offer.button })),
     sayings: sayable([...reply.offers.flatMap(({ say }) => say || []), ...(first?.sayings ?? [])]),
   });

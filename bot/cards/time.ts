@@ -1,8 +1,8 @@
 import type { Driver, Printing, TimeRange } from '../../core/index.js';
-import { printed } from '../../core/index.js';
 import { durationText, roughText } from '../desk/durations.js';
 import type { Took } from '../replies/bench.js';
 import type { ReplyOf } from '../reply.js';
+import { assumedFact } from './assumed.js';
 import { DRIVER_NAMES, driverCount } from './bench-names.js';
 import { type Card, plainCard } from './card.js';
 import { capital, counted, joined } from './names.js';
@@ -107,10 +107,7 @@ export function loggedCard(reply: ReplyOf<'logged'>, printing: Printing): Card {
         ? `${capital(counted(sessions, 'time'))} logged so far; from the third on the range narrows.`
         : `Learned from ${counted(sessions, 'time')} you logged.`,
     ],
-    facts:
-      assumed.length === 0
-        ? []
-        : [{ label: 'Assumed', text: `${assumed.map((words) => printed(words, printing)).join('; ')}.` }],
+    facts: assumedFact(assumed, printing),
     offers,
     foot: ['Your pace is yours: nobody else sees it.'],
     sayings: ['undo', 'how long will it take', 'how long for 12'],

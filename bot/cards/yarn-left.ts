@@ -1,13 +1,6 @@
-import {
-  type Printing,
-  percentOf,
-  printed,
-  printedChance,
-  printedMass,
-  printedRange,
-  printedYarn,
-} from '../../core/index.js';
+import { type Printing, percentOf, printedChance, printedMass, printedRange, printedYarn } from '../../core/index.js';
 import type { ReplyOf } from '../reply.js';
+import { assumedFact } from './assumed.js';
 import { type Card, plainCard } from './card.js';
 import { counted } from './names.js';
 
@@ -29,9 +22,7 @@ export function yarnLeftCard(reply: ReplyOf<'yarn_left'>, printing: Printing): C
     ],
     facts: [
       { label: 'Chance', text: `${printedChance(chance)} that it lasts to row ${stopAt}.` },
-      ...(assumed.length === 0
-        ? []
-        : [{ label: 'Assumed', text: `${assumed.map((words) => printed(words, printing)).join('; ')}.` }]),
+      ...assumedFact(assumed, printing),
     ],
     offers,
     sayings: [...offers.flatMap(({ say }) => say ?? []), 'where am I'],
