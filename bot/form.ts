@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { forms, formView, isOfWork, type View } from './cards/forms/index.js';
 import { formKnown, formMeant, saidFor } from './desk/form-known.js';
 import { type FormId, type FormSent, FormValues, type Request } from './request.js';
-import type { Address } from './store/ports.js';
+import type { AnswerTo } from './store/ports.js';
 import type { Surroundings } from './surroundings.js';
 import type { Turn } from './turn.js';
 import { whole } from './whole.js';
@@ -40,15 +40,11 @@ export function keptIn(metadata: string): Kept | undefined {
 const RESPONSE_MS = 25 * 60_000;
 
 /** Where the answer goes: where the form was opened, or once that no longer takes one, to the maker directly. */
-export const addressOf = ({ address, at }: Kept, user: string, now: number): Address =>
+export const addressOf = ({ address, at }: Kept, user: string, now: number): AnswerTo =>
   address.to === 'response' && now - at > RESPONSE_MS ? { to: 'post', channel: user } : address;
 
-/** Home has no room for answers: they go to the direct message. */
-const answersTo = (address: Address): Kept['address'] =>
-  address.to === 'home' ? { to: 'post', channel: address.channel } : address;
-
 type Opening = Pick<Turn, 'slackTeamId' | 'place' | 'user' | 'at'> & {
-  address: Address;
+  address: AnswerTo;
   of: { form?: FormId | undefined } | { pick: { turn: string; index: number } };
 };
 
@@ -65,7 +61,7 @@ export const opened = (opening: Opening, { store }: Pick<Surroundings, 'store'>)
     const id = request.form ?? formMeant(talk, known.works.length > 0);
     if (isOfWork(id) && known.works.length === 0) return undefined;
     const values = forms[id].filled(saidFor(id, talk), known);
-    const kept = { place, address: answersTo(address), at } satisfies Omit<Kept, 'hidden'>;
+    const kept = { place, address, at } satisfies Omit<Kept, 'hidden'>;
     return formView(id, forms[id], values, known, kept);
   });
 

@@ -1,5 +1,5 @@
 import type { Reply } from './reply.js';
-import type { Address } from './store/ports.js';
+import type { AnswerTo } from './store/ports.js';
 
 const OWN = [
   'batch',
@@ -35,7 +35,7 @@ const isOwn = (reply: Reply): boolean =>
 const isDirect = (channel: string): boolean => /^[DUW]/.test(channel);
 
 /** Where answers go: in a channel, those about gauge, shelf, pace or hours to the one who asked alone. */
-export function seenBy(replies: readonly Reply[], address: Address, user: string): Address {
+export function seenBy(replies: readonly Reply[], address: AnswerTo, user: string): AnswerTo {
   if (address.to !== 'post' || isDirect(address.channel) || !replies.some(isOwn)) return address;
   return { to: 'ephemeral', channel: address.channel, user, threadTs: address.threadTs };
 }

@@ -16,7 +16,7 @@ import type { Reply } from './reply.js';
 import { isOfPiece, type Meaning, type Request } from './request.js';
 import { seenBy } from './seen-by.js';
 import { sizesAlone } from './size-only.js';
-import type { Address, Bound, Maker } from './store/ports.js';
+import type { Address, AnswerTo, Bound, Maker } from './store/ports.js';
 import type { Surroundings } from './surroundings.js';
 import { type Input, textOf, understood } from './understood.js';
 import { unitsIn, unitsMeant } from './units-meant.js';
@@ -32,7 +32,9 @@ export type Turn = Input & {
   user: { slackUserId: string; name: string };
   at: number;
   /** Where the answer goes; undefined for a door that prints what `answered` returns. */
-  address?: Address | undefined;
+  address?: AnswerTo | undefined;
+  /** The card whose button was pressed, where it may be made anew. */
+  pressed?: (Address & { to: 'card' }) | undefined;
   /** Set for a button of Home: the page itself shows where a tally stands, and no card is posted to say so. */
   onHome?: true;
   /** Set for the words of someone else, of which only a piece and its size may be taken. */
@@ -119,6 +121,7 @@ async function answeredIn(
 
   const { meanings, trace, known } = await understood(bound, maker, talk, turn, due?.(maker.timeZone));
 
+  const counters = countersIn(talk);
   const exchanges: Exchange[] = [];
   const queue = turn.sizeOnly ? sizesAlone(meanings) : [...meanings];
   const notTaken = meanings.length - queue.length;
@@ -182,12 +185,24 @@ async function answeredIn(
   });
   if (turn.address !== undefined && !(turn.onHome && replies.at(-1)?.kind === 'work')) {
     const body = { text: plainText(made), blocks: blocks(made, id) };
-    const address = seenBy(replies, turn.address, turn.user.slackUserId);
+    const address = counterPressed(turn, replies, counters) ?? seenBy(replies, turn.address, turn.user.slackUserId);
     await bound.outbox.add(newId(), address, body, turn.at, expires(address, turn.at));
     for (const letter of letters) await sendLetter(bound, letter, newId(), turn.at);
   }
   if (exchanges.some(({ request }) => !LOOKS.includes(request.kind))) await refreshed(bound, maker, turn.at, newId);
   return { status: 'answered', exchanges, card: made, printing, trace };
+}
+
+/** The turns of this talk whose cards count rows: those with a button for one row and for ten. */
+const countersIn = ({ offered }: Conversation): string[] =>
+  offered.flatMap(({ turn, choices }) => (choices.filter(({ kind }) => kind === 'tally').length > 1 ? [turn] : []));
+
+/** The row counter pressed, which counts on: its card is made anew, and none is added to the talk. */
+function counterPressed({ pressed, input }: Turn, replies: readonly Reply[], counters: readonly string[]) {
+  const isCounter = 'pick' in input && counters.includes(input.pick.turn);
+  return isCounter && replies.every((reply) => reply.kind === 'work' && reply.became === 'counted')
+    ? pressed
+    : undefined;
 }
 
 /** Queues a card for someone else; names and sizes are all it tells of the one who speaks. */

@@ -19,7 +19,8 @@ export function posting(
     // Its lease could run out during the post, and another sender post it too.
     if (now() + pace.postMs > leasedUntil) return;
     if (now() >= row.expires) return drop(row, 'expired');
-    const whole = row.address.to === 'home' ? await outbox.sealed(row) : row;
+    const isReplaced = row.address.to === 'home' || row.address.to === 'card';
+    const whole = isReplaced ? await outbox.sealed(row) : row;
     const sent = await send(whole).then(
       (slackTs) => ({ slackTs }),
       (error: unknown) => failure(error),

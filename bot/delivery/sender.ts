@@ -1,15 +1,18 @@
 import type { webApi } from '@slack/bolt';
+import { z } from 'zod';
 import type { Address, Body, OutboxRow } from '../store/ports.js';
 
 type Message = Body & { channel: string; thread_ts?: string | undefined };
 type Page = webApi.ViewsPublishArguments;
-type Plain = { mrkdwn: false; unfurl_links: false; unfurl_media: false };
+const PLAIN = { mrkdwn: false, unfurl_links: false, unfurl_media: false } as const;
+type Plain = typeof PLAIN;
 
 /** What the sender needs of Slack's Web API client. */
 export type Posts = {
   chat: {
     postMessage(message: Message & Plain): Promise<{ ts?: string | undefined }>;
     postEphemeral(message: Message & { user: string }): Promise<unknown>;
+    update(message: Body & { channel: string; ts: string }): Promise<unknown>;
   };
   views: {
     publish(page: Page): Promise<unknown>;
@@ -42,13 +45,33 @@ async function sent(address: Address, body: Body, { chat, views }: Posts): Promi
     await views.publish({ user_id: address.user, view });
     return undefined;
   }
+  if (address.to === 'card') return updated(address, body, chat);
   const message = { ...body, channel: address.channel, thread_ts: address.threadTs };
   if (address.to === 'ephemeral') {
     await chat.postEphemeral({ ...message, user: address.user });
     return undefined;
   }
-  const posted = await chat.postMessage({ ...message, mrkdwn: false, unfurl_links: false, unfurl_media: false });
+  const posted = await chat.postMessage({ ...message, ...PLAIN });
   return posted.ts;
+}
+
+/** What Slack says of a message that is gone, or can be made anew no more. */
+const GONE = new Set(['message_not_found', 'cant_update_message', 'edit_window_closed']);
+const Refused = z.object({ data: z.object({ error: z.string() }) });
+
+/** A card made anew; where it is gone, posted as a new one, so that no answer is lost. */
+async function updated(
+  { channel, ts }: Address & { to: 'card' },
+  body: Body,
+  chat: Posts['chat'],
+): Promise<string | undefined> {
+  try {
+    await chat.update({ ...body, channel, ts });
+    return ts;
+  } catch (error) {
+    if (!GONE.has(Refused.safeParse(error).data?.data.error ?? '')) throw error;
+    return (await chat.postMessage({ ...body, channel, ...PLAIN })).ts;
+  }
 }
 
 async function respond(url: string, body: Body): Promise<undefined> {

@@ -37,11 +37,14 @@ function asked(action: BlockElementAction): Turn['input'] {
 }
 
 /** The place is that of the card pressed. Outside a direct message the presser alone sees the answer. */
-function pressPlace(body: BlockAction, channel: string): Pick<Turn, 'place' | 'address'> {
+function pressPlace(body: BlockAction, channel: string): Pick<Turn, 'place' | 'address' | 'pressed'> {
   const threadTs: string | undefined = body.container.thread_ts ?? body.message?.thread_ts;
   const isEphemeral: boolean = body.container.is_ephemeral ?? false;
   const isDirect = channel.startsWith('D');
-  if (isDirect && !isEphemeral) return postPlace(channel, threadTs);
+  if (isDirect && !isEphemeral) {
+    const ts: string | undefined = body.container.message_ts;
+    return { ...postPlace(channel, threadTs), ...(ts !== undefined && { pressed: { to: 'card', channel, ts } }) };
+  }
   return {
     place:
       isEphemeral && threadTs === undefined

@@ -1,7 +1,7 @@
 import type { SlashCommand } from '@slack/bolt';
 import { shortRequest } from '../language/readers/short.js';
 import type { FormId } from '../request.js';
-import type { Address } from '../store/ports.js';
+import type { AnswerTo } from '../store/ports.js';
 import type { Turn } from '../turn.js';
 import type { Door, SlackApp } from './door.js';
 import { openForm } from './forms.js';
@@ -13,7 +13,7 @@ const APOLOGY = 'That went wrong on my side; nothing was stored. Please say it a
 
 const whisper = (text: string) => ({ response_type: 'ephemeral' as const, text });
 
-const responseTo = ({ response_url }: SlashCommand): Address => ({ to: 'response', url: response_url });
+const responseTo = ({ response_url }: SlashCommand): AnswerTo => ({ to: 'response', url: response_url });
 
 /** The form that the words of a command ask for; without a name that of the command. */
 function formIn({ input, command }: Turn): { form?: FormId | undefined } | undefined {

@@ -3,13 +3,13 @@ import { OPENS } from '../cards/blocks.js';
 import { CALLBACK, faultsByField, REDRAWS } from '../cards/forms/index.js';
 import { addressOf, type Kept, keptIn, opened, redrawn } from '../form.js';
 import { FormId, type FormSent, type FormValues } from '../request.js';
-import type { Address } from '../store/ports.js';
+import type { AnswerTo } from '../store/ports.js';
 import type { Turn } from '../turn.js';
 import { pressTurn } from './actions.js';
 import type { Door, SlackApp } from './door.js';
 
 /** Where a form is asked for; its answer goes to `address`. */
-type Opening = Pick<Turn, 'slackTeamId' | 'place' | 'user'> & { address: Address };
+type Opening = Pick<Turn, 'slackTeamId' | 'place' | 'user'> & { address: AnswerTo };
 
 /** A form by its id, the one that the talk calls for, or the one behind a button. */
 type FormAsked = { form?: FormId | undefined } | { pick: { turn: string; index: number } };

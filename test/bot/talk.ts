@@ -3,7 +3,7 @@ import type { Conversation } from '../../bot/conversation.js';
 import { answer } from '../../bot/desk/index.js';
 import type { Reply } from '../../bot/reply.js';
 import type { Request } from '../../bot/request.js';
-import type { Address, Bound, Store } from '../../bot/store/ports.js';
+import type { AnswerTo, Bound, Store } from '../../bot/store/ports.js';
 import { openSqlite } from '../../bot/store/sqlite.js';
 import { silentLog } from '../../bot/surroundings.js';
 import { type Answered, type Turn, taken } from '../../bot/turn.js';
@@ -118,4 +118,4 @@ export const kindsOf = (answer: Answer): string[] => answer.exchanges.map(({ rep
 /** Codes of the problems that an answer names. */
 export const codesOf = (answer: Answer): string[] => replyOf(answer, 'problem').problems.map(({ code }) => code);
 
-export const CHANNEL: Address = { to: 'post', channel: 'C1' };
+export const CHANNEL: AnswerTo = { to: 'post', channel: 'C1' };

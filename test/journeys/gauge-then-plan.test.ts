@@ -59,6 +59,24 @@ test('the first button of a plan does what it says, for the one who presses it',
   expect((await post).text).toMatch(/^Row 0 of 106: 106 to go/);
 });
 
+test('rows counted by the buttons of a card are counted on it, and no card is added', async () => {
+  await answerTo('110 rows in 22 in, 46 needles, 6 3/4 in flat');
+  await answerTo('rows for a pouch 10.5 to 11 in wide');
+  let card = await answerTo('start');
+  for (const rows of [10, 20]) {
+    const elements = (card.blocks as { type: string; elements: Record<string, string>[] }[]).find(
+      ({ type }) => type === 'actions',
+    )?.elements;
+    const ten = elements?.find(({ value }) => value?.includes('"index":1'));
+    const update = bot.api.expects('chat.update');
+    await bot.send(press({ channel: DIRECT, actionId: ten?.action_id ?? '', value: ten?.value ?? '' }));
+    card = await update;
+    expect(card).toMatchObject({ channel: DIRECT, ts: '1762600000.000100' });
+    expect(card.text).toMatch(new RegExp(`^Row ${rows} of 106`));
+    await bot.settled();
+  }
+});
+
 test('a button that leads nowhere is answered in words', async () => {
   const answer = bot.api.expectsResponse(RESPONSE_URL);
   await bot.send(press({ actionId: 'else.0' }));

@@ -41,6 +41,16 @@ export function homesContract(name: string, store: () => Store): void {
       expect(await bodies()).toEqual(texts.map(page));
     });
 
+    test('a card of ours made anew waits once, whatever is pressed meanwhile', async () => {
+      const CARD = { to: 'card', channel: 'D1', ts: '1.5' } as const;
+      await store().within('T1', async (s) => {
+        await add(s, 'row 1', CARD);
+        await add(s, 'another card', { ...CARD, ts: '1.6' });
+        await add(s, 'row 2', CARD);
+      });
+      expect(await bodies()).toEqual([page('row 2'), page('another card')]);
+    });
+
     test('a page taken is still replaced until it is sealed, and then no more', async () => {
       await store().within('T1', (s) => add(s, 'first'));
       const [row] = await store().outbox.take(AT, 1000, 1);

@@ -1,12 +1,17 @@
-/**
- * Where a card goes. `ephemeral` and `response` are seen by one person only. `home` is the Home tab of a maker, whose
- * direct message is `channel`; what waits for it is replaced by what comes after.
- */
-export type Address =
+/** Where an answer goes. `ephemeral` and `response` are seen by one person only. */
+export type AnswerTo =
   | { to: 'post'; channel: string; threadTs?: string | undefined }
   | { to: 'ephemeral'; channel: string; user: string; threadTs?: string | undefined }
-  | { to: 'response'; url: string }
-  | { to: 'home'; user: string; channel: string };
+  | { to: 'response'; url: string };
+
+/**
+ * Where anything goes. `home` is the Home tab of a maker, whose direct message is `channel`; `card` is a message of ours,
+ * made anew. What waits for these is replaced by what comes after.
+ */
+export type Address =
+  | AnswerTo
+  | { to: 'home'; user: string; channel: string }
+  | { to: 'card'; channel: string; ts: string };
 
 /** A card made ready: plain text that says all, and Block Kit that says the same. */
 export type Body = { text: string; blocks: readonly unknown[] };

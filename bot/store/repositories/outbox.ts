@@ -40,4 +40,7 @@ export function outbox(db: Kysely<Tables>, workspaceId: string): Bound['outbox']
 }
 
 /** Rows of one key that wait become one; '' for those that each count. */
-const keyOf = (address: Address): string => (address.to === 'home' ? `home:${address.user}` : '');
+function keyOf(address: Address): string {
+  if (address.to === 'home') return `home:${address.user}`;
+  return address.to === 'card' ? `card:${address.channel}:${address.ts}` : '';
+}

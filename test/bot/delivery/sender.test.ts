@@ -25,6 +25,7 @@ function posts() {
     chat: {
       postMessage: vi.fn(async () => ({ ts: '1.2' })),
       postEphemeral: vi.fn(async () => ({ message_ts: '1.3' })),
+      update: vi.fn(async () => ({ ok: true })),
     },
     views: { publish: vi.fn(async () => ({ ok: true })) },
   };
@@ -82,4 +83,22 @@ test('a page goes to the Home of its maker, with the direct message in which its
   expect(slack.views.publish.mock.calls).toEqual([
     [{ user_id: 'U1', view: { type: 'home', blocks: [{ type: 'divider' }], private_metadata: 'D1' } }],
   ]);
+});
+
+const CARD = { to: 'card', channel: 'D1', ts: '1.5' } as const;
+
+test('a card made anew is the same message, its text escaped', async () => {
+  const slack = posts();
+  expect(await sender(slack)(row(CARD, 'Row <2>'))).toBe('1.5');
+  const body = { text: 'Row &lt;2&gt;', blocks: [{ type: 'divider' }] };
+  expect(slack.chat.update.mock.calls).toEqual([[{ ...body, channel: 'D1', ts: '1.5' }]]);
+  expect(slack.chat.postMessage).not.toHaveBeenCalled();
+});
+
+test('a card that was deleted meanwhile is posted as a new one; another fault is a failure', async () => {
+  const slack = posts();
+  slack.chat.update.mockRejectedValueOnce({ data: { error: 'message_not_found' } });
+  expect(await sender(slack)(row(CARD))).toBe('1.2');
+  slack.chat.update.mockRejectedValueOnce({ data: { error: 'ratelimited' } });
+  await expect(sender(slack)(row(CARD))).rejects.toEqual({ data: { error: 'ratelimited' } });
 });
