@@ -1,4 +1,4 @@
-import { quantityAt } from '../../core/index.js';
+import { gPer, quantityAt } from '../../core/index.js';
 import type { MoneyAsk, PriceAsk } from '../request.js';
 import { bareAt, endsClause } from './clauses.js';
 import { countryCurrency, currenciesNamed, hundredthsNamed } from './currencies.js';
@@ -72,14 +72,14 @@ type Things = (word: string) => boolean;
 
 /**
  * What one or several of a thing cost, where words tell that a number is a price: its currency, `at 6.50`,
- * `6.50 a ball`, `6.20 each`, `ten for 56`.
+ * `6.50 a ball`, `6.20 each`, `6.50 for 50 g`, `ten for 56`.
  * @param isThing true for words for what is sold by the piece: `ball`, `zip`
  */
 export function priceAt(sheet: Sheet, i: number, isThing: Things): PriceAt | undefined {
   const amount = amountAt(sheet, i);
   if (amount === undefined) return undefined;
   const { from, to, money } = amount;
-  const one = oneBehind(sheet, to, isThing);
+  const one = oneBehind(sheet, to, isThing) ?? (isForBall(sheet, to) ? to : undefined);
   const pack = one === undefined ? packBefore(sheet, from, isThing) : undefined;
   if (pack !== undefined) return { from: pack.from, to, price: { ...money, count: pack.count }, cue: 'words' };
   const led = leadBefore(sheet, from);
@@ -119,6 +119,10 @@ function oneBehind(sheet: Sheet, to: number, isThing: Things): number | undefine
   const isOne = OF_ONE.includes(wordAt(sheet, to + 1) ?? '') || markAt(sheet, to + 1) === 'slash';
   return isOne && isThing(wordAt(sheet, to + 2) ?? '') ? to + 2 : undefined;
 }
+
+/** `6.50 for 50 g`: the ball it buys stays, to be read. */
+const isForBall = (sheet: Sheet, to: number): boolean =>
+  wordAt(sheet, to + 1) === 'for' && gPer(quantityAtIndex(sheet, to + 2)?.unit) !== undefined;
 
 /** `ten for`, `10 balls for` before an amount. */
 function packBefore(sheet: Sheet, from: number, isThing: Things): { from: number; count: number } | undefined {

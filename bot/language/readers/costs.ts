@@ -5,8 +5,12 @@ import { currenciesNamed, hundredthsNamed } from '../currencies.js';
 import { claim, isFree, type Sheet } from '../sheet.js';
 import { isNotion } from './things.js';
 
-/** Money in a text: `€1.20`, `1,20 euros`, `-5`, `80p`. */
-const MONEY = String.raw`-?(?:[a-z]{0,2}[$€£¥₹]\s?|(?:aud|cad|chf|dkk|eur|gbp|jpy|nok|nzd|sek|usd) )?\d+(?:[.,]\d+)?(?:\s?(?:[$€£¥₹]|euros?\b|eur\b|gbp\b|usd\b|pounds?\b|quid\b|dollars?\b|pence\b|p\b|cents?\b|yen\b|kr\b|chf\b|francs?\b))?`;
+/** A whole number or decimal, all of it: `1.20`, `1,20`, `1,200.50`. */
+const FIGURE = String.raw`(?:\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:[.,]\d+)?)(?![.,]?\d)`;
+/** Money in a text: `€1.20`, `1,20 euros`, `-5`, `80p`, `12 pounds 50`. */
+const MONEY = String.raw`-?(?:[a-z]{0,2}[$€£¥₹]\s?|(?:aud|cad|chf|dkk|eur|gbp|jpy|nok|nzd|sek|usd) )?${FIGURE}(?:\s?(?:(?:euros?|pounds?|quid|dollars?)\b(?: \d\d\b(?! for\b))?|[$€£¥₹]|eur\b|gbp\b|usd\b|pence\b|p\b|cents?\b|yen\b|kr\b|chf\b|francs?\b))?`;
+/** Money that no other number follows, which would be part of it: not the `12` of `12 50`. */
+const RATE = String.raw`(${MONEY})(?!\s\d)`;
 const PERCENT = String.raw`(-?\d+(?:[.,]\d+)?)\s?(?:%|per ?cent)`;
 const IS = String.raw`(?:\s(?:is|are|at|costs?|of)|:|\s?=)?\s`;
 const AN_HOUR = String.raw`\s?(?:an|per|a|\/)\s?(?:hour|hr|h)\b`;
@@ -16,7 +20,10 @@ const NUMBER = String.raw`\d+|two|three|four|five|six|seven|eight|nine|ten|twelv
 function moneyIn(text: string): MoneyAsk {
   const said = text.trim();
   const named = said.replace(/[\d.,\s-]/g, '').toLowerCase();
-  const amount = Number((/\d+(?:[.,]\d+)?/.exec(said)?.[0] ?? '').replace(',', '.')) * (said.startsWith('-') ? -1 : 1);
+  const [whole = '', hundredths = ''] = said.match(/\d[\d.,]*/g) ?? [];
+  const isThousands = /,\d{3}(?:[.,]|$)/.test(whole);
+  const figure = Number(isThousands ? whole.replaceAll(',', '') : whole.replace(',', '.')) + Number(hundredths) / 100;
+  const amount = said.startsWith('-') ? -figure : figure;
   const parts = named === '' ? undefined : hundredthsNamed(named);
   if (parts !== undefined) return { amount: amount / 100, currencies: [...parts], said };
   return { amount, currencies: [...(currenciesNamed(named) ?? [])], said };
@@ -45,20 +52,20 @@ const OWN = "(?:my |our |the |team |teams |team's |the team's )*";
 
 /** Lines of a rate card by what begins them; the first group is money, the next a share. */
 const RATE_FORMS: readonly [RateAsk['of'], RegExp][] = [
-  ['overhead', new RegExp(String.raw`\b${OWN}overheads?${IS}(${MONEY})${AN_HOUR}`, 'gi')],
+  ['overhead', new RegExp(String.raw`\b${OWN}overheads?${IS}${RATE}${AN_HOUR}`, 'gi')],
   ['overhead', new RegExp(String.raw`\b${OWN}overheads?${IS}()${PERCENT}`, 'gi')],
   ['overhead', /\bno overheads?()\b/gi],
   [
     'hour',
     new RegExp(
-      String.raw`\b(?:${OWN}(?:time|hours?|hourly rate|rate|labou?r|wage)${IS}|i (?:charge|pay myself|want|ask|take) )(${MONEY})(?:${AN_HOUR})?`,
+      String.raw`\b(?:${OWN}(?:time|hours?|hourly rate|rate|labou?r|wage)${IS}|i (?:charge|pay myself|want|ask|take) )${RATE}(?:${AN_HOUR})?`,
       'gi',
     ),
   ],
   [
     'packing',
     new RegExp(
-      String.raw`\b${OWN}(?:packing|packaging|wrapping)${IS}(${MONEY})(?:\s(?:each|a piece|apiece|per piece))?`,
+      String.raw`\b${OWN}(?:packing|packaging|wrapping)${IS}${RATE}(?:\s(?:each|a piece|apiece|per piece))?`,
       'gi',
     ),
   ],
@@ -69,11 +76,11 @@ const RATE_FORMS: readonly [RateAsk['of'], RegExp][] = [
       'gi',
     ),
   ],
-  ['stall', new RegExp(String.raw`\b${OWN}(?:stall|stand|pitch|booth)(?: fee)?${IS}(${MONEY})`, 'gi')],
+  ['stall', new RegExp(String.raw`\b${OWN}(?:stall|stand|pitch|booth)(?: fee)?${IS}${RATE}`, 'gi')],
 ];
 
 const NOTION = new RegExp(
-  String.raw`(?:^|[.;,\n]\s*|\band )((?:\d+ in )?[a-z]+)(?: are| is| cost| costs|:) (${MONEY})(?: each| a piece| apiece| ea)?((?:,? (?:and |or )?(?:${NUMBER}) for ${MONEY})*)`,
+  String.raw`(?:^|[.;,\n]\s*|\band )((?:\d+ in )?[a-z]+)(?: are| is| cost| costs|:|(?: at)?(?= \S+ (?:each|a piece|apiece|ea)\b)) (${MONEY})(?: each| a piece| apiece| ea)?((?:,? (?:and |or )?(?:${NUMBER}) for ${MONEY})*)`,
   'gi',
 );
 const PACK = new RegExp(`(${NUMBER}) for (${MONEY})`, 'gi');
@@ -85,7 +92,7 @@ export function readRates(sheet: Sheet): Meaning[] {
     ...notions(sheet),
   ];
   const rates = found.flatMap(({ of, place }): RateAsk[] => {
-    if (tokensOf(sheet, place).some((i) => !isFree(sheet, i))) return [];
+    if (isInQuestion(sheet, place) || tokensOf(sheet, place).some((i) => !isFree(sheet, i))) return [];
     claim(sheet, 'rate card', ...tokensOf(sheet, place));
     return [rateOf(of, place.parts)];
   });
@@ -93,6 +100,10 @@ export function readRates(sheet: Sheet): Meaning[] {
   const team = /\bteam'?s?\b/i.test(sheet.text);
   return [{ kind: 'set_rates', rates, ...(team && { team }), said: 'what the rate card said' }];
 }
+
+/** True behind words that ask: the stall of `how many pay for the stall at 35` is not told to cost 35. */
+const isInQuestion = ({ text }: Sheet, { from }: Found): boolean =>
+  /\b(?:how|what|which|if|will|would)\b[^.;,?!\n]*$/i.test(text.slice(0, from));
 
 function rateOf(of: RateAsk['of'], parts: readonly (string | undefined)[]): RateAsk {
   const [all = '', first = '', second, third] = parts;
@@ -126,9 +137,20 @@ const THIS = '(?:it|this|that|one|they|these|those|(?:a|the) piece)';
 const COUNT = String.raw`(\d+|ten|twelve|twenty)`;
 /** Its groups are how many of them. */
 const COST = new RegExp(
-  String.raw`\b(?:(?:what|how much) (?:does|do|would|will) (?:making )?(?:${THIS}|${COUNT}(?: of (?:it|them|these))?) cost(?: me)?(?: to make)?|what(?:'s| is) the cost|(?:and )?(?:the |unit |my )?costs?(?: of (?:making )?${THIS}(?![a-z]))?)(?: (?:of|for) ${COUNT}(?= ?(?:$|[.,?;]|of (?:them|these)|at\b|please)))?(?: of (?:them|these))?`,
+  String.raw`\b(?:(?:what|how much) (?:does|do|would|will) (?:making )?(?:${THIS}|${COUNT}(?: of (?:it|them|these))?) cost(?: me)?(?: to make)?|what(?:'s| is) the cost|(?:what(?: price)?|how much) (?:should|do|can|could|would) i (?:charge|ask|sell)(?: ${THIS})?(?: for)?(?: ${THIS})?(?= ?(?:$|[?.!]))|(?:and )?(?:the |unit |my )?costs?(?: of (?:making )?${THIS}(?![a-z]))?)(?: (?:of|for) ${COUNT}(?= ?(?:$|[.,?;]|of (?:them|these)|at\b|please)))?(?: of (?:them|these))?`,
   'gi',
 );
+
+const STALL = '(?:stall|stand|pitch|booth)';
+/** `break even`, `how many must I sell to pay for the stall`. */
+const EVEN = new RegExp(
+  String.raw`\bbreak[ -]?even\b|\bhow many (?:of (?:them|these) )?(?:do|must|should|would) i (?:need to |have to )?sell(?: to (?:break[ -]?even|(?:pay(?: for| off)?|cover) (?:the |my )?${STALL}))?`,
+  'gi',
+);
+const EARNED = '(?:what|how much) (?:do|would|will) i (?:earn|make|get)';
+const EARNS = new RegExp(`^${EARNED}\\b`, 'i');
+/** Behind a cost, of how many it is asked next: `and 12 of them`, `and 12 at 40`. */
+const COPIES_NEXT = new RegExp(`^(?:and |what about )(?:for |of )?${COUNT}(?: of (?:them|these))?(?= at |\\??$)`, 'gi');
 
 /** What a piece costs and sells for: `what does it cost?`, `cost at 48`, `price at 40% margin`, `break even at 48`. */
 export function readCosts(sheet: Sheet, { onCost = false }: Context): Meaning[] {
@@ -140,22 +162,23 @@ export function readCosts(sheet: Sheet, { onCost = false }: Context): Meaning[] 
   const share = first(
     sheet,
     new RegExp(
-      String.raw`\b(?:price |ask )?(?:at |for |with )?(?:an? )?(?:${PERCENT} (margin|mark-?up)|(margin|mark ?-?up) (?:of )?${PERCENT})`,
+      String.raw`\b(?:price |ask )?(?:at |for |with )?(?:an? )?(?:${PERCENT} (margin|mark-?up)|(margin|mark ?-?up) (?:of )?${PERCENT})(?: (?:of|for) ${COUNT}(?= ?(?:$|[?.!,;]|of (?:them|these)|please))(?: of (?:them|these))?)?`,
       'gi',
     ),
   );
   if (share !== undefined) {
-    const [, before, way1, way2, after] = share.parts;
+    const [, before, way1, way2, after, copies] = share.parts;
     const way = (way1 ?? way2 ?? '').toLowerCase() === 'margin' ? 'margin' : 'markup';
     cost[way] = figureIn(before ?? after ?? '');
+    if (copies !== undefined) cost.copies = figureIn(copies);
     claim(sheet, 'price', ...tokensOf(sheet, share));
   }
-  const even = first(sheet, /\bbreak[ -]?even\b/gi);
+  const even = first(sheet, EVEN);
   if (even !== undefined) {
     cost.breakEven = true;
     claim(sheet, 'cost', ...tokensOf(sheet, even));
   }
-  const asked = isCostAsked(text) ? first(sheet, COST) : undefined;
+  const asked = isCostAsked(text) ? first(sheet, COST) : onCost ? first(sheet, COPIES_NEXT) : undefined;
   if (asked !== undefined) {
     const copies = asked.parts[1] ?? asked.parts[2];
     if (copies !== undefined) cost.copies = figureIn(copies);
@@ -165,7 +188,7 @@ export function readCosts(sheet: Sheet, { onCost = false }: Context): Meaning[] 
   const form = isAsked
     ? new RegExp(String.raw`\b${AT_PRICE} (${MONEY})(?: each| a piece)?(?= ?(?:$|[?.!,;]|please))`, 'gi')
     : new RegExp(
-        String.raw`^(?:and )?(?:what (?:do|would|will) i (?:earn|make|get) )?(?:(?:if i )?(?:sell|charge|ask)(?:ing)? (?:it |them |one )?(?:at |for )?|at (?=${onCost ? '' : '[a-z]{0,2}[$€£¥₹]'}))(${MONEY})(?: each)?\??$`,
+        String.raw`^(?:and )?(?:${EARNED} )?(?:(?:if i )?(?:sell|charge|ask)(?:ing)? (?:it |them |one )?(?:at |for )?|at (?=${onCost || EARNS.test(text) ? '' : '[a-z]{0,2}[$€£¥₹]'}))(${MONEY})(?: each)?(?:,? ${EARNED})?\??$`,
         'gi',
       );
   const price = share === undefined ? first(sheet, form) : undefined;
@@ -195,7 +218,7 @@ function shopIn(sheet: Sheet): Meaning | undefined {
   const found = first(
     sheet,
     new RegExp(
-      String.raw`\b(wholesale|retail)(?: price)?(?:(?: (?:of|from|for|at|if it sells at))? (${MONEY})(?:,? (?:at |with |keeping )?${PERCENT}(?: margin)?)?)?`,
+      String.raw`\b(wholesale|retail|what (?:does|do|would|will) (?:a |the )?shops? pay(?: me)?)(?: price)?(?:(?: (?:of|from|for|at|if it sells at))? (${MONEY})(?:,? (?:at |with |keeping )?${PERCENT}(?: margin)?)?)?`,
       'gi',
     ),
   );

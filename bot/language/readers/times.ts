@@ -31,8 +31,8 @@ const TIME = new RegExp(
   'giu',
 );
 
-/** A sentence with one of these asks, or tells of what is yet to come. */
-const ASKING = /\b(?:how|what|when|will|would|should|can|could|if|may|might|must|need to|takes?)\b/i;
+/** A sentence with one of these asks, tells of what is yet to come, or of what is written. */
+const ASKING = /\b(?:pattern|how|what|when|will|would|should|can|could|if|may|might|must|need to|takes?)\b/i;
 
 /** Time that went to the work: `knit 30 min, seaming and zip an hour`, `an hour of grafting`, `took 85 minutes`. */
 export function timesIn(text: string): Found<Extract<Request, { kind: 'log_time' }>> | undefined {
