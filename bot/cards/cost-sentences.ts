@@ -20,6 +20,8 @@ export function costSentence(problem: CostProblem): Sentence {
   switch (problem.code) {
     case 'figure_out_of_range': {
       const { what, given, min, max } = problem;
+      // Only a price of nothing gets here; its bounds are in minor units of a currency that is not told.
+      if (what === 'price') return sentence('Price: I read 0', ['It must be above 0. Say it again.']);
       const unit = SHARES.includes(what) ? '%' : '';
       return sentence(`${nameOf(what)}: I read ${plainNumber(given)}${unit}`, [
         `It must be between ${plainNumber(min)} and ${plainNumber(max)}${unit}. Say it again.`,
@@ -49,6 +51,7 @@ export function costSentence(problem: CostProblem): Sentence {
       );
     }
     case 'no_hours':
+      if (problem.what === 'hours') return sentence('Hours: I read 0', ['It must be above 0. Say it again.']);
       return sentence(`${nameOf(problem.what)} needs the hours it takes`, [
         'Tell me the stitches or needles of the plan, and I know what it takes.',
       ]);

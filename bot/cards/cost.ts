@@ -15,7 +15,7 @@ export function costCard(reply: Cost, printing: Printing): Card {
     kept: true,
     body: [
       ...(sale === undefined ? [] : [`Cost: ${priceIn(bill, reply.eachMinor)} each. ${leftLine(reply)}`]),
-      ...(bill.pieces === 1 ? [] : [`All ${bill.pieces} cost ${priceIn(bill, bill.costMinor)}.`]),
+      ...(bill.pieces === 1 || sale === undefined ? [] : [`All ${bill.pieces} cost ${priceIn(bill, bill.costMinor)}.`]),
       ...(stall === undefined || reply.isBreakEven ? [] : [stallLine(reply)]),
     ],
     table: {
@@ -48,6 +48,8 @@ function leadOf(reply: Cost): string {
     return `For a ${wanted.way} of ${plainNumber(wanted.percent)}% ask ${isAll ? '' : 'at least '}${printedMoney(wanted.price)} a ${label}`;
   if (isBreakEven) return stallLine(reply).replace(/\.$/, '');
   const most = isAll ? '' : 'at most ';
+  if (sale?.anHour !== undefined && sale.anHour.minor < 0)
+    return `At ${priceIn(sale, sale.priceMinor)} a ${label} loses you ${isAll ? '' : 'at least '}${priceIn(sale, -sale.anHour.minor)} an hour`;
   if (sale?.anHour !== undefined)
     return `At ${priceIn(sale, sale.priceMinor)} a ${label} earns you ${most}${printedMoney(sale.anHour)} an hour`;
   if (sale !== undefined)
@@ -87,6 +89,9 @@ function barOf(minor: number, of: number): string {
   return `${'▰'.repeat(blocks)}${'▱'.repeat(BLOCKS - blocks)} ${plainNumber(100 * share, 0)}%`;
 }
 
+/** From here on hours tell more. */
+const LONG_MINUTES = 180;
+
 type Line = { name: string; minor: number; share: string };
 
 function linesOf(reply: Cost, printing: Printing): Line[] {
@@ -104,10 +109,17 @@ function lineName({ id, quantity }: Bill['lines'][number], reply: Cost, { units 
     case BILLED.packing:
       return 'Packing';
     case BILLED.time:
-      return `Your time, ${minutes} min`;
+      return `Your time, ${inHours(minutes)}`;
     default:
       return capital(names[id] ?? id.replace(/_/g, ' '));
   }
+}
+
+/** `99 min`, `20 h 6 min`: the time billed, to the minute. */
+function inHours(minutes: number): string {
+  if (minutes < LONG_MINUTES) return `${minutes} min`;
+  const rest = minutes % 60;
+  return `${Math.floor(minutes / 60)} h${rest === 0 ? '' : ` ${rest} min`}`;
 }
 
 /** What has no price yet, told before what never has one here. */
@@ -145,7 +157,7 @@ function rateLine({ of, name, owner, value }: ReplyOf<'rates'>['rates'][number])
     case 'hour':
       return `Your time: ${price} an hour${whose}.`;
     case 'overhead':
-      return `Overhead: ${percent === '' ? `${price} an hour` : `${percent} of what yarn, notions and time cost`}${whose}.`;
+      return `Overhead: ${percent === '' ? `${price} an hour` : `${percent} of what yarn, notions, packing and time cost`}${whose}.`;
     case 'packing':
       return `Packing: ${price} a piece${whose}.`;
     case 'fee':

@@ -14,11 +14,17 @@ export function stripesFact(shown: StripesShown | undefined, printing: Printing)
     `${repeat.map(({ colour, rows }) => `${rows} ${colour}`).join(', ')}: ${counted(repeatRows, 'row')} a repeat.`,
     meetingText(shown),
     `${capital(shown.colours.map((colour) => colourText(shown, colour, printing)).join('; '))}${times > 1 ? `, for all ${times}` : ''}.`,
-    `${counted(ends * times, 'end')} to weave in.`,
+    `${counted(ends * times, 'end')} to weave in${endsText(shown, printing)}.`,
     ...(unreached.length === 0 ? [] : [`The piece ends before ${joined(unreached)}.`]),
     ...(inRound ? [printed(JOG, printing)] : []),
   ];
   return [{ label: 'Stripes', text: parts.join(' ') }];
+}
+
+/** The ends of stripes are in no figure of the piece as a whole. */
+function endsText({ colours, times, hasYarn }: StripesShown, { units }: Printing): string {
+  const endsM = times * colours.reduce((sum, colour) => sum + colour.endsM, 0);
+  return hasYarn && endsM > 0 ? `, about ${printedYarn(endsM, units)} beyond the yarn of the piece` : '';
 }
 
 function colourText(

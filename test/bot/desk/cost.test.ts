@@ -193,3 +193,27 @@ test('a shop keeps half of its price, or what it was said to keep', async () => 
   expect(await text('wholesale of 48')).toContain('A shop that sells it at €48.00 pays you €24.00');
   expect(await text('retail from 24 at 40%')).toContain('A shop that buys it at €24.00 sells it at €40.00');
 });
+
+describe('a price that cannot pay', () => {
+  test('of nothing is refused in words, not in minor units', async () => {
+    await said(MEDIUM, RATES, 'pouch 11 in wide');
+    expect(await text('cost at 0')).toContain('Price: I read 0');
+    expect(await text('cost at 0')).toContain('It must be above 0.');
+  });
+
+  test('below what is bought loses by the hour', async () => {
+    await said(MEDIUM, RATES, GREY, 'rings are 9 each', 'pouch 11 in wide');
+    expect(await text('cost at 5')).toMatch(/^At €5\.00 a pouch loses you at least €\d+\.\d\d an hour/);
+  });
+
+  test('and the stall asked for in a question stays as it was', async () => {
+    await said(
+      MEDIUM,
+      RATES,
+      'the stall is 60',
+      'pouch 11 in wide',
+      'how many must I sell to pay for the stall at 48?',
+    );
+    expect(await text('my rates')).toContain('Stall: €60.00');
+  });
+});
