@@ -93,7 +93,12 @@ export const buyDesk: Desk<'buy'> = async (wanted, at) => {
     mixed: more === undefined ? undefined : more.value.mixed,
     weighed: isFewer ? weighed.value.one : undefined,
     notes: told.notes,
-    assumed: [...named.assumed, ...told.assumed, ...(buy.sure === undefined ? [sureAssumed(sure)] : [])],
+    assumed: [
+      ...named.assumed,
+      ...told.assumed,
+      ...(subject.stripes === undefined ? [] : [IN_ONE_COLOUR]),
+      ...(buy.sure === undefined ? [sureAssumed(sure)] : []),
+    ],
     offers: effects.length === 0 ? [] : [UNDO],
   };
   const talk = {
@@ -106,6 +111,9 @@ export const buyDesk: Desk<'buy'> = async (wanted, at) => {
 
 /** What a swatch weighed as advised would leave unsure. */
 const WEIGHED_CV = weighedCv(WEIGH_AT_LEAST_G);
+
+/** Balls are counted for the piece as a whole. */
+const IN_ONE_COLOUR = say`all in one colour; for stripes count whole balls of each colour, by its length with its ends`;
 
 const sureAssumed = (sure: number): Words => say`enough ${percentOf(sure)} of the time; say "be 90% sure" for less`;
 

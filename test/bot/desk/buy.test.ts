@@ -196,3 +196,8 @@ test('in a channel what to buy is shown to the asker alone', async () => {
   const rows = await t.store.outbox.take(Date.parse('2026-11-09T11:00:00Z'), 1000, 10);
   expect(rows.at(-1)?.address).toMatchObject({ to: 'ephemeral', user: 'U1' });
 });
+
+test('for stripes it is said that balls are counted as if of one colour', async () => {
+  const answer = await said(MEDIUM, POUCH, 'stripes of 4 red 2 white', PRICED);
+  expect(factOf(answer, 'Assumed')).toContain('for stripes count whole balls of each colour');
+});
