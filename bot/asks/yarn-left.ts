@@ -5,5 +5,7 @@ import { BallAsk } from './stock.js';
 export const yarnLeft = {
   massG: z.number().optional(),
   lengthMm: z.number().optional(),
+  /** Whole balls or parts of one, where neither was told. */
+  balls: z.number().optional(),
   ball: BallAsk.optional(),
 };

@@ -29,6 +29,7 @@ type Asking = Request & { kind: 'yarn_left' };
 /** More than a mill's cone holds. From memory. */
 const MOST = { min: 0, max: 50_000 };
 const MG_PER_G = 1000;
+const UNNAMED = 'your yarn';
 
 /** Yarn left → the rows it makes, whether it lasts, and what it still reaches; of the work in hand, else the plan. */
 export const yarnLeftDesk: Desk<'yarn_left'> = async (request, at) => {
@@ -48,8 +49,12 @@ export const yarnLeftDesk: Desk<'yarn_left'> = async (request, at) => {
   const made = outcome.value;
   if (made.yarn === undefined) return stitchQuestion(request, at);
 
-  const told = request.massG ?? request.lengthMm;
-  const massG = told === undefined ? await onShelfG(work, profile, at) : request.massG;
+  const told = request.massG ?? request.lengthMm ?? request.balls;
+  const counted =
+    request.balls === undefined ? undefined : await ballMeant(request.ball, profile.yarn.name || UNNAMED, request, at);
+  if (counted !== undefined && 'answer' in counted) return counted.answer;
+  const toldG = counted === undefined ? request.massG : counted.ball.massG * (request.balls ?? 0);
+  const massG = told === undefined ? await onShelfG(work, profile, at) : toldG;
   if (told === undefined && massG === undefined) return amountQuestion(request, at);
   const perM =
     massG === undefined ? { value: undefined, assumed: [] } : await gramsPerM(request, made.yarn, profile, at);
@@ -68,7 +73,9 @@ export const yarnLeftDesk: Desk<'yarn_left'> = async (request, at) => {
   return { reply: { kind: 'yarn_left', ...shown, offers }, talk };
 };
 
-const amountProblems = ({ massG, lengthMm = 0 }: Asking) => {
+const amountProblems = ({ massG, lengthMm = 0, balls }: Asking) => {
+  if (balls !== undefined && balls < 0)
+    return [{ code: 'amount_outside' as const, label: 'Balls left', given: balls, ...MOST, unit: '' as const }];
   const given = massG ?? lengthMm / 1000;
   const unit = massG === undefined ? (' m' as const) : (' g' as const);
   const isIn = given >= MOST.min && given <= MOST.max;
@@ -94,21 +101,22 @@ async function gramsPerM(
 ): Promise<{ value: number; assumed: Words[] } | { answer: DeskAnswer }> {
   if (loop.gPerStitch !== undefined) return { value: (1000 * loop.gPerStitch.value) / loop.mm, assumed: [] };
   if (yarn.tex !== undefined && request.ball === undefined) return { value: yarn.tex / 1000, assumed: [] };
-  const meant = await ballMeant(request.ball, yarn.name || 'your yarn', request, at);
+  const meant = await ballMeant(request.ball, yarn.name || UNNAMED, request, at);
   if ('answer' in meant) return meant;
   return { value: (1000 * meant.ball.massG) / meant.ball.lengthMm, assumed: meant.assumed };
 }
 
-/** What was set aside for the work, else what is free of the yarn, in grams; undefined for none. */
+/** What was set aside for the work and what is free of its lots, else all that is free of the yarn, in grams. */
 async function onShelfG(work: WorkMeant | undefined, { yarn }: Profile, at: At): Promise<number | undefined> {
   const moves = work === undefined ? [] : await at.store.shelf.movesFor(work.work.id);
   const asideMg = moves.reduce((sum, { aside }) => sum + aside, 0);
-  if (asideMg > 0) return asideMg / MG_PER_G;
   const lots = (await at.store.shelf.of(at.maker.id)).filter(
-    (lot) => lot.kind === 'yarn' && sameName(lot.name, yarn.name),
+    (lot) =>
+      lot.kind === 'yarn' &&
+      (asideMg > 0 ? moves.some(({ lotId }) => lotId === lot.id) : sameName(lot.name, yarn.name)),
   );
   const freeMg = lots.reduce((sum, lot) => sum + freeOf(lot), 0);
-  return freeMg > 0 ? freeMg / MG_PER_G : undefined;
+  return asideMg + freeMg > 0 ? (asideMg + freeMg) / MG_PER_G : undefined;
 }
 
 function reachable(plan: Plan, ask: PlanAsk, most: number): (Window & RowChoice) | undefined {

@@ -137,11 +137,12 @@ function workLine(meaning: Meaning): string {
       return joined([meaning.kind, massG !== undefined && `${round(massG)}g`, yarn && `yarn=${yarn}`, holds]);
     }
     case 'yarn_left': {
-      const { massG, lengthMm, on } = meaning;
+      const { massG, lengthMm, balls, on } = meaning;
       return joined([
         meaning.kind,
         massG !== undefined && `${round(massG)}g`,
         lengthMm !== undefined && `${round(lengthMm / 1000)}m`,
+        balls !== undefined && `x${balls}`,
         bench(on),
       ]);
     }

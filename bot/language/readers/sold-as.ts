@@ -8,8 +8,8 @@ import { claimBall, type Span } from './stock-amounts.js';
 import { claimName, tellsYarn } from './stock-words.js';
 import { isBall, isNotion, isThing } from './things.js';
 
-/** `per ounce`, `a gram` are rates, and of no ball. */
-const RATES = ['ounce', 'gram', 'gramme', 'kilo'];
+/** `per ounce`, `a gram` are rates, and of no ball; `half a ball left` has no price. */
+const UNSOLD = ['ounce', 'gram', 'gramme', 'kilo', 'left', 'remaining'];
 
 /**
  * The ways a yarn is sold, where a span says nothing else: `50 g / 100 m`, `grey is 6.20 a ball, ten for 56`. Claims its
@@ -22,7 +22,7 @@ export function readSoldAs(
 ): Extract<Request, { kind: 'sold_as' }> | undefined {
   const draft: Sheet = { ...sheet, uses: [...sheet.uses] };
   const all = indexesBetween(span.from, span.to - 1);
-  if (all.some((i) => isNotion(wordAt(sheet, i))) || wordsWithin(sheet, RATES, span.from, span.to).length > 0)
+  if (all.some((i) => isNotion(wordAt(sheet, i))) || wordsWithin(sheet, UNSOLD, span.from, span.to).length > 0)
     return undefined;
   const prices = all.flatMap((i) => {
     const found = priceAt(draft, i, isThing);

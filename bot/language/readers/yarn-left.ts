@@ -1,4 +1,4 @@
-import { sentenceAt, wordsWithin } from '../clauses.js';
+import { bareAt, sentenceAt, wordsWithin } from '../clauses.js';
 import type { RequestReader } from '../requested.js';
 import { claim, indexesBetween, phrasePlaces, type Sheet, wordAt } from '../sheet.js';
 import { COLOURS, FIBRES } from '../vocabulary.js';
@@ -7,11 +7,12 @@ import { isBall } from './things.js';
 
 const LEFT = ['left', 'remaining'];
 /** These tell what came, went or is to be bought. */
-const OTHER = 'used bought buy got sold lot need needs done finished weighs weighed swatch'.split(' ');
+const OTHER = 'used bought buy sold lot need needs done finished weighs weighed swatch'.split(' ');
 /** Without one of these nothing of it is said. */
-const CUES = [...LEFT, 'how', 'will', 'does', 'is', 'do', 'enough'];
+const CUES = [...LEFT, 'how', 'will', 'does', 'is', 'do', 'have', 'enough'];
 const ASKING = [
   'how many rows',
+  'how many more rows',
   'will it last',
   'will that last',
   'will this last',
@@ -30,6 +31,10 @@ const ASKING = [
   'how far will it go',
   'how far will that go',
   'do i have enough left',
+  'do i have enough yarn',
+  'do i have enough',
+  'have i got enough yarn',
+  'have i got enough',
   'enough yarn left',
 ];
 
@@ -43,10 +48,12 @@ export const readYarnLeft: RequestReader = (sheet, { yarns, onShelf = [] }) => {
   const asked = ASKING.flatMap((phrase) => phrasePlaces(sheet, phrase))[0];
   const all = sheet.tokens.length;
   const amount = massIn(sheet, 0, all) ?? yarnIn(sheet, 0, all);
+  const balls = amount === undefined && !isOfOther(sheet) ? ballsAsked(sheet, asked) : undefined;
+  if (balls !== undefined) return [balls];
   if (amount === undefined) return asked === undefined || !isAlone(sheet, asked) ? [] : [meant(sheet, asked, {})];
   const { from, to } = sentenceAt(sheet, amount.at);
   const has = (words: readonly string[]): boolean => wordsWithin(sheet, words, from, to).length > 0;
-  if (has(OTHER)) return [];
+  if (has(OTHER) || isBought(sheet)) return [];
   const isLeft = has(LEFT) && !has([...COLOURS, ...FIBRES]);
   const isAsked = asked !== undefined && isOfRest(sheet, asked);
   if (!isLeft && !isAsked) return [];
@@ -60,7 +67,34 @@ export const readYarnLeft: RequestReader = (sheet, { yarns, onShelf = [] }) => {
 
 const USE = 'yarn left';
 
-function meant(sheet: Sheet, { from, to }: { from: number; to: number }, left: { massG?: number; lengthMm?: number }) {
+/** `got 38 g`, which came; what one has got is there. */
+const isBought = (sheet: Sheet): boolean =>
+  sheet.tokens.some(
+    (_, i) => wordAt(sheet, i) === 'got' && !/^(?:have|ive|weve|i|we)$/.test(wordAt(sheet, i - 1) ?? ''),
+  );
+
+const isOfOther = (sheet: Sheet): boolean => wordsWithin(sheet, [...OTHER, 'for'], 0, sheet.tokens.length).length > 0;
+
+/** `are 2 balls enough`, `half a ball left, how many rows`: balls that are asked about. */
+function ballsAsked(sheet: Sheet, asked: { from: number; to: number } | undefined) {
+  const at = sheet.tokens.findIndex((_, i) => bareAt(sheet, i) !== undefined);
+  const ball = wordAt(sheet, at + 1) === 'a' ? at + 2 : at + 1;
+  const [enough] = wordsWithin(sheet, ['enough'], ball, sheet.tokens.length);
+  const question = asked ?? (enough === undefined ? undefined : { from: enough, to: enough });
+  const balls = bareAt(sheet, at);
+  if (balls === undefined || !isBall(wordAt(sheet, ball)) || question === undefined) return undefined;
+  claim(
+    sheet,
+    USE,
+    ...indexesBetween(at, ball),
+    ...wordsWithin(sheet, [...LEFT, 'is', 'are', 'will', 'be'], 0, sheet.tokens.length),
+  );
+  return meant(sheet, question, { balls });
+}
+
+type Left = { massG?: number; lengthMm?: number; balls?: number };
+
+function meant(sheet: Sheet, { from, to }: { from: number; to: number }, left: Left) {
   claim(sheet, USE, ...indexesBetween(from, to));
   return { at: from, meaning: { kind: 'yarn_left' as const, ...left } };
 }

@@ -69,7 +69,19 @@ test('without a number the shelf tells, else the amount is asked for', async () 
   await t.say(`I have 3 balls of grey medium, lot 12, ${BALL}`);
   expect(await left('will it last?')).toMatchObject({ from: 'shelf', yarn: { left: 150 }, lasts: true });
   const aside = await left('start', 'row 10', 'will it last?');
-  expect([aside.from, aside.at, Math.round(aside.yarn.left)]).toEqual(['shelf', 0, 68]);
+  expect([aside.from, aside.at, Math.round(aside.yarn.left)]).toEqual(['shelf', 0, 150]);
+});
+
+test('balls are weighed by what one holds', async () => {
+  await t.say(POUCH);
+  await t.say('are 2 balls enough?');
+  expect(await left(BALL)).toMatchObject({ from: 'told', unit: 'g', yarn: { left: 100 }, lasts: true });
+});
+
+test('half a ball left is no price of a ball', async () => {
+  await t.say(`${MEDIUM}, grey medium yarn`);
+  await t.say(`grey medium is ${BALL}`);
+  expect(codesOf(await t.say('half a ball left'))).not.toEqual([]);
 });
 
 test('without a plan, or with more than any cone holds, nothing is said of rows', async () => {
