@@ -12,8 +12,8 @@ export function yarnLeftCard(reply: ReplyOf<'yarn_left'>, printing: Printing): C
   const how = reply.lasts ? 'lasts' : 'may not last';
   const one = plan.parts === 1 ? '' : ` of one of the ${plan.parts}`;
   const shelf = from === 'shelf' ? [`${amount(yarn.left)} on the shelf, for all rows from the first.`] : [];
-  const rest = from === 'shelf' ? `of ${stopAt} in all` : `${toGo} to go`;
-  return plainCard(`${amount(yarn.left)} ${how}: count on ${counted(promised, 'row')}, ${rest}`, {
+  const rest = from === 'shelf' ? `; the whole piece has ${stopAt}` : `, ${toGo} to go`;
+  return plainCard(`${amount(yarn.left)} ${how}: count on ${counted(promised, 'row')}${rest}`, {
     body: [
       ...shelf,
       `Expect ${counted(expected, 'row')}; ${promised} will come 95 times in 100.`,
