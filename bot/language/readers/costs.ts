@@ -102,8 +102,10 @@ export function readRates(sheet: Sheet): Meaning[] {
 }
 
 /** True behind words that ask: the stall of `how many pay for the stall at 35` is not told to cost 35. */
-const isInQuestion = ({ text }: Sheet, { from }: Found): boolean =>
-  /\b(?:how|what|which|if|will|would)\b[^.;,?!\n]*$/i.test(text.slice(0, from));
+function isInQuestion({ text }: Sheet, { from }: Found): boolean {
+  const clause = Math.max(...['.', ';', ',', '?', '!', '\n'].map((mark) => text.lastIndexOf(mark, from - 1)));
+  return /\b(?:how|what|which|if|will|would)\b/i.test(text.slice(clause + 1, from));
+}
 
 function rateOf(of: RateAsk['of'], parts: readonly (string | undefined)[]): RateAsk {
   const [all = '', first = '', second, third] = parts;
