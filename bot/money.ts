@@ -1,6 +1,9 @@
 import { decimalOf, type Money, minorDigits, minorOf } from '../core/index.js';
 import type { Price } from './store/ports.js';
 
+/** No amount typed is larger, in whole units. */
+export const MOST_AMOUNT = 1_000_000;
+
 /** No currency was ever named: amounts are numbers alone. The code of ISO 4217 for that. */
 export const NO_CURRENCY = 'XXX';
 

@@ -135,8 +135,9 @@ function unpriced({ bill, names, fees, sale }: Cost): string {
 
 /** Lines of a rate card, as they are kept. */
 export function ratesCard({ lead, rates, team, notes, assumed, offers }: ReplyOf<'rates'>, printing: Printing): Card {
+  const isSet = offers.some(({ request }) => request.kind === 'undo');
   return plainCard(printed(lead, printing), {
-    kept: offers.length === 0,
+    kept: !isSet,
     body: [...rates.map(rateLine), ...notes.map((words) => printed(words, printing))],
     facts: assumedFact(assumed, printing),
     offers,
@@ -144,7 +145,7 @@ export function ratesCard({ lead, rates, team, notes, assumed, offers }: ReplyOf
     sayings:
       rates.length === 0
         ? ['my time is 16 an hour', 'overhead is 1.50 an hour', 'zips are 1.20 each, ten for 9', 'card fee 1.7%']
-        : [...(offers.length === 0 ? [] : ['undo']), 'my rates', 'what does it cost'],
+        : [...(isSet ? ['undo', 'my rates'] : ['rate card form']), 'what does it cost'],
   });
 }
 

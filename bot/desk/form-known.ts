@@ -3,8 +3,9 @@ import { type Conversation, subjectOf } from '../conversation.js';
 import { type FormId, isOfPiece, type Request } from '../request.js';
 import type { Bound, Maker } from '../store/ports.js';
 import { machineName } from './names.js';
+import { rateCardOf } from './rate-card.js';
 
-/** What the forms of a maker draw from: their own machines and yarns, and what is on the machines. */
+/** What the forms of a maker draw from: their own machines and yarns, what is on the machines, and their rate card. */
 export async function formKnown(bound: Bound, maker: Maker, talk: Conversation) {
   const profiles = await bound.profiles.of(maker.id);
   const open = await bound.works.open(maker.id);
@@ -25,12 +26,14 @@ export async function formKnown(bound: Bound, maker: Maker, talk: Conversation) 
     yarn: yarn.name,
     tension,
   }));
-  return { units: maker.units, benches, works };
+  const rates = (await rateCardOf({ store: bound, maker })).map(({ of, value }) => ({ of, ...value }));
+  return { units: maker.units, currency: maker.currency, benches, works, rates };
 }
 
 /** The form that the talk calls for: that of what waits, of the piece on the machine, or else of a plan. */
 export function formMeant({ pending, subject }: Conversation, hasWork: boolean): FormId {
   if (pending?.holes[0] === 'gauge' || pending?.request.kind === 'record_gauge') return 'gauge';
+  if (pending?.request.kind === 'set_rates') return 'rates';
   if (pending?.request.kind === 'lost_count' || pending?.request.kind === 'reading') return pending.request.kind;
   return hasWork && !isOfPiece(pending?.request) && subject === undefined ? 'reading' : 'plan';
 }

@@ -11,6 +11,7 @@ const EXAMPLES: Readonly<Record<FormId, string>> = {
   plan: 'flat panel 8 in wide and 12 in long',
   reading: 'row 60, it hangs 12 1/4 in',
   lost_count: 'the machine says 64, my hand counter 62',
+  rates: 'my time is 16 an hour',
 };
 
 export const formDesk: Desk<'form'> = async ({ form: wanted }, at) => {

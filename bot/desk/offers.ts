@@ -16,6 +16,7 @@ export const FORM_NAMES: Readonly<Record<FormId, string>> = {
   plan: 'plan',
   reading: 'measuring',
   lost_count: 'lost count',
+  rates: 'rate card',
 };
 
 /** The button behind which a form is: a form opens from a press or a command alone. */

@@ -1,12 +1,11 @@
 import { minorDigits, minorOf, say, type Words } from '../../core/index.js';
 import type { Effect } from '../effect.js';
+import { MOST_AMOUNT } from '../money.js';
 import type { Offered } from '../reply.js';
 import type { MoneyAsk, Request } from '../request.js';
 import type { Price } from '../store/ports.js';
 import { type At, type DeskAnswer, refusal } from './desk.js';
 import { asked } from './question.js';
-
-const MOST = 1_000_000;
 
 const OF_MONEY = ['stock', 'sold_as', 'buy', 'set_rates', 'cost', 'shop_price', 'pattern_price'] as const;
 /** Requests that tell prices. */
@@ -28,9 +27,16 @@ export function priced(asks: readonly MoneyAsk[], request: OfMoney, at: At): Pri
   for (const { amount, currencies, said } of asks) {
     const currency = currencyOf(currencies, own);
     if (currency === undefined) return { answer: currencyQuestion(request, currencies, said, at) };
-    if (amount < 0 || amount > MOST)
+    if (amount < 0 || amount > MOST_AMOUNT)
       return {
-        answer: refusal(at, { code: 'amount_outside', label: 'Price', given: amount, min: 0, max: MOST, unit: '' }),
+        answer: refusal(at, {
+          code: 'amount_outside',
+          label: 'Price',
+          given: amount,
+          min: 0,
+          max: MOST_AMOUNT,
+          unit: '',
+        }),
       };
     const minor = minorOf(amount, currency);
     if (minor === undefined)

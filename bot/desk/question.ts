@@ -35,6 +35,7 @@ const FORMS: Readonly<Partial<Record<RequestKind, FormId>>> = {
   record_gauge: 'gauge',
   reading: 'reading',
   lost_count: 'lost_count',
+  set_rates: 'rates',
 };
 
 export const pieceQuestion = (ask: PlanAsk, at: At): DeskAnswer =>

@@ -14,7 +14,7 @@ import type { At } from './desk.js';
 import { isSameThing } from './thing-meant.js';
 
 /** The lines that hold for a maker: their own before the team's. */
-export async function rateCardOf({ store, maker }: At): Promise<Rate[]> {
+export async function rateCardOf({ store, maker }: Pick<At, 'store' | 'maker'>): Promise<Rate[]> {
   const all = await store.rates.of(maker.id);
   const own = all.filter(({ owner }) => owner !== '');
   const isOwn = (rate: Rate): boolean =>

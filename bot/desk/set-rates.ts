@@ -6,6 +6,7 @@ import type { RateAsk } from '../request.js';
 import type { Rate } from '../store/ports.js';
 import { type At, type Desk, refusal } from './desk.js';
 import { putBack } from './effects.js';
+import { formOffer } from './offers.js';
 import { priced } from './prices.js';
 import { rateCardOf } from './rate-card.js';
 import { UNDO } from './work-offers.js';
@@ -77,7 +78,7 @@ function problemsOf({ of, percent, prices }: RateAsk): BotProblem[] {
 /** All that holds for the maker. */
 export const showRatesDesk: Desk<'show_rates'> = async (_request, at: At) => {
   const rates = await rateCardOf(at);
-  const reply = { kind: 'rates' as const, team: false, notes: [], assumed: [], offers: [] };
+  const reply = { kind: 'rates' as const, team: false, notes: [], assumed: [], offers: [formOffer('rates')] };
   const lead = rates.length === 0 ? say`Your rate card is empty` : say`Your rate card`;
   return { reply: { ...reply, lead, rates }, talk: at.talk };
 };

@@ -227,3 +227,31 @@ test('a measurement and a lost count of the piece in hand go through their forms
   const card = await sent(counts, { machine: '64', hand: '62' }, 'V2');
   expect(card.text).toContain('64');
 });
+
+describe('the rate card form', () => {
+  test('opens from the card, holds it, and keeps what was typed as words do', async () => {
+    await said('my time is €16 an hour, card fee 1.7% and 0.25');
+    const view = await openedBy(await said('my rates'));
+    expect(held(view)).toMatchObject({ currency: 'EUR', hour: '16.00', fee: '1.7% and 0.25', stall: '' });
+    const card = await sent(view, { hour: '18', packing: '0.80', overhead: '10%' });
+    expect(card.text).toMatch(/^Noted on your rate card/);
+    expect(card.text).toContain('Your time: €18.00 an hour.');
+    expect(card.text).not.toContain('Fee');
+    const all = await said('my rates');
+    expect(all.text).toContain('Packing: €0.80 a piece.');
+    await said('undo');
+    expect((await said('my rates')).text).toContain('Your time: €16.00 an hour.');
+  });
+
+  test('names faults beside their fields and stores nothing; a share beyond all bounds is one', async () => {
+    const view = await commanded('/walewright', 'rate card form');
+    const errors = await faults(view, { hour: 'lots', stall: '$40' });
+    expect(Object.keys(errors)).toEqual(['hour']);
+    expect(await faults(view, { fee: '95%' })).toEqual({ fee: expect.stringContaining('between 0 and 90') });
+    expect((await faults(view, { stall: '$40' })).currency).toContain('Which currency is $40 in?');
+    expect((await said('my rates')).text).toMatch(/^Your rate card is empty/);
+    const answer = bot.api.expectsResponse(RESPONSE_URL);
+    await bot.send(submission(view, { stall: '$40', currency: 'CAD' }));
+    expect((await answer).text).toContain('Stall: CA$40.00 each time.');
+  });
+});

@@ -1,5 +1,5 @@
 import type { Outcome, Units } from '../../../core/index.js';
-import type { FormValues, Request } from '../../request.js';
+import type { FormValues, RateOf, Request } from '../../request.js';
 
 /** A machine and yarn of the maker, as one choice. */
 export type BenchKnown = { id: string; machine: string; needles: number | undefined; yarn: string; tension: string };
@@ -7,8 +7,21 @@ export type BenchKnown = { id: string; machine: string; needles: number | undefi
 /** A piece on a machine. `label` names both. */
 export type WorkKnown = { id: string; label: string; rows: number };
 
+/** A line of the rate card that holds for the maker; a price without a currency has ''. */
+export type RateKnown = {
+  of: RateOf;
+  prices: readonly { minor: number; currency: string }[];
+  percent?: number | undefined;
+};
+
 /** What a form draws from and reads against: the maker's own things, the one used last first. */
-export type Known = { units: Units | undefined; benches: readonly BenchKnown[]; works: readonly WorkKnown[] };
+export type Known = {
+  units: Units | undefined;
+  currency: string | undefined;
+  benches: readonly BenchKnown[];
+  works: readonly WorkKnown[];
+  rates: readonly RateKnown[];
+};
 
 export type Option = { id: string; label: string; about?: string };
 

@@ -8,6 +8,7 @@ import type { Fault, Form, Known } from './form.js';
 import { gaugeForm } from './gauge.js';
 import { lostCountForm } from './lost-count.js';
 import { planForm } from './plan.js';
+import { ratesForm } from './rates.js';
 import { readingForm } from './reading.js';
 
 export type { BenchKnown, Fault, Form, Known, WorkKnown } from './form.js';
@@ -19,6 +20,7 @@ export const forms: Readonly<Record<FormId, Form>> = {
   plan: planForm,
   reading: readingForm,
   lost_count: lostCountForm,
+  rates: ratesForm,
 };
 
 /** Forms of the piece on a machine: without one there is nothing to fill in. */

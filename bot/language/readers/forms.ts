@@ -5,6 +5,7 @@ const NAMES: [RegExp, FormId][] = [
   [/^(?:plan|planning|piece|rows|size)$/, 'plan'],
   [/^(?:measure|measuring|measurement|reading)$/, 'reading'],
   [/^(?:lost count|count|counter|counters)$/, 'lost_count'],
+  [/^(?:rate card|rates?|costs?|prices?)$/, 'rates'],
 ];
 const FORM =
   /^(?:(?:open|show|give me|fill in|fill out|use) )?(?:(?:the|a|me|my) )?(?:(?<of>[a-z ]+) )?form(?: please)?$/;

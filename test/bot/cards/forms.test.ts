@@ -21,14 +21,27 @@ const bench = (id: string, machine: string, yarn: string, needles: number | unde
 });
 const work = (id: string, label: string, rows: number) => ({ id, label, rows });
 
-const NONE: Known = { units: undefined, benches: [], works: [] };
+const CARD: Known['rates'] = [
+  { of: 'hour', prices: [{ minor: 1600, currency: 'EUR' }] },
+  { of: 'overhead', prices: [], percent: 10 },
+  { of: 'packing', prices: [{ minor: 80, currency: '' }] },
+  { of: 'fee', prices: [{ minor: 25, currency: 'EUR' }], percent: 1.7 },
+  { of: 'stall', prices: [{ minor: 123_450, currency: 'GBP' }] },
+  { of: 'notion', prices: [{ minor: 120, currency: 'EUR' }] },
+];
+
+const NONE: Known = { units: undefined, currency: undefined, benches: [], works: [], rates: [] };
 const TWO: Known = {
   units: 'cm',
+  currency: 'EUR',
+  rates: CARD,
   benches: [bench('b1', '52', 'grey medium', 52), bench('b2', '24', 'oat fine', 24)],
   works: [work('w1', 'Hat on the 52, row 60 of 131', 60), work('w2', 'Cowl on the 24, row 0 of 90', 0)],
 };
 const MANY: Known = {
   units: 'in',
+  currency: 'JPY',
+  rates: [{ of: 'stall', prices: [{ minor: 1_000_000, currency: 'JPY' }] }],
   benches: Array.from({ length: 200 }, (_, i) => bench(`b${i}`, `${LONG} ${i}`, `${LONG} ${i}`)),
   works: Array.from({ length: 200 }, (_, i) => work(`w${i}`, `${LONG} ${i}`, i)),
 };
@@ -216,5 +229,79 @@ test('the forms of the work name the piece that was meant, with the row it is at
     ],
     length: undefined,
     state: undefined,
+  });
+});
+
+describe('the rate card form', () => {
+  const rates = (known: Known, typed: FormValues, said?: Request) => {
+    const request = made('rates', known, typed, said);
+    if (request.kind !== 'set_rates') throw new Error('no rates');
+    return request.rates;
+  };
+
+  test.each([
+    [{ currency: 'euros', hour: '16' }, 'my time is 16 euros an hour'],
+    [{ hour: '€16.50 an hour' }, 'my time is €16.50 an hour'],
+    [{ overhead: '10%' }, 'overhead is 10%'],
+    [{ overhead: '1,50' }, 'overhead is 1,50 an hour'],
+    [{ fee: '1.7' }, 'card fee 1.7%'],
+    [{ fee: '1.7% and 0.25' }, 'card fee 1.7% and 0.25'],
+    [{ stall: '0' }, 'stall is 0'],
+  ])('%j is what "%s" makes', (typed, words) => {
+    const bare = (request: Request) =>
+      request.kind === 'set_rates' &&
+      request.rates.map(({ of, percent, prices }) => [
+        of,
+        percent,
+        prices.map(({ amount, currencies, count }) => [amount, currencies, count]),
+      ]);
+    expect(bare(made('rates', NONE, typed))).toEqual(bare(asked(words, undefined)));
+  });
+
+  test('holds the card, and tells what differs from it alone', () => {
+    expect(forms.rates.filled(undefined, TWO)).toMatchObject({
+      currency: 'EUR',
+      hour: '16.00',
+      overhead: '10%',
+      packing: '0.80',
+      fee: '1.7% and 0.25',
+      stall: '1234.50 GBP',
+    });
+    expect(faults('rates', TWO, {}).hour).toMatch(/^That is what your rate card says already/);
+    expect(faults('rates', NONE, {}).hour).toMatch(/^Fill in one/);
+    expect(rates(TWO, { packing: '0.90' })).toMatchObject([{ of: 'packing', prices: [{ amount: 0.9 }] }]);
+    expect(rates(MANY, { hour: '1,500' })).toMatchObject([{ of: 'hour', prices: [{ amount: 1500 }] }]);
+  });
+
+  test('reads amounts in the currency of its field, but for those that name their own', () => {
+    const told = rates(TWO, { currency: 'GBP', hour: '16', packing: '€1', stall: '50' });
+    expect(told.map(({ of, prices }) => [of, prices[0]?.currencies])).toEqual([
+      ['hour', ['GBP']],
+      ['packing', ['EUR']],
+      ['fee', ['GBP']],
+      ['stall', ['GBP']],
+    ]);
+    expect(rates(NONE, { currency: 'CAD', hour: '$16' })[0]?.prices[0]?.currencies).toEqual(['CAD']);
+  });
+
+  test('holds what waits for its currency, and carries notions by name', () => {
+    const said = asked('my time is $18 an hour, zips are $1.20 each', undefined);
+    expect(forms.rates.filled(said, NONE)).toMatchObject({ currency: '', hour: '$18' });
+    expect(rates(NONE, { currency: 'USD' }, said).map(({ of, name }) => name ?? of)).toEqual(['hour', 'zips']);
+  });
+
+  test('names every fault beside its field', () => {
+    const bad = { currency: 'shells', hour: 'lots', overhead: '-1', packing: '0.805', fee: 'zips are 1.20', stall: '' };
+    const says = faults('rates', TWO, bad);
+    expect(Object.keys(says).sort()).toEqual(['currency', 'fee', 'hour', 'overhead', 'packing', 'stall']);
+    expect(says).toMatchObject({
+      currency: expect.stringContaining('"shells"'),
+      hour: expect.stringContaining('such as 16'),
+      overhead: expect.stringContaining('from 0 to'),
+      packing: expect.stringContaining('finer'),
+      stall: 'Your card has 1234.50 GBP here. Write 0 for nothing.',
+    });
+    expect(Object.keys(faults('rates', TWO, { hour: 'x'.repeat(40_000) }))).toEqual(['hour']);
+    expect(Object.keys(faults('rates', TWO, { hour: '16 and pouch 11 in wide' }))).toEqual(['hour']);
   });
 });

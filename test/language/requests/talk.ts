@@ -18,6 +18,8 @@ const SHORT: Rows = [
   ['Give me the plan form', 'form plan'],
   ['measuring form', 'form reading'],
   ['fill in the lost count form', 'form lost_count'],
+  ['rate card form', 'form rates'],
+  ['open the rates form', 'form rates'],
   ['record a gauge', 'tell_gauge'],
   ['How do I record my gauge?', 'tell_gauge'],
   ['add a new gauge', 'tell_gauge'],
