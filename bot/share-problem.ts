@@ -11,4 +11,5 @@ export type ShareProblem =
   | { code: 'nothing_shared'; said: string }
   | { code: 'share_withdrawn'; owner: string }
   | { code: 'nothing_changed' }
-  | { code: 'no_result' };
+  /** `said`: the maker who was to be told. */
+  | { code: 'no_result'; said?: string | undefined };

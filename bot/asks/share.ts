@@ -29,6 +29,7 @@ export const SHARE_REQUESTS = [
   z.object({ kind: z.literal('size_share'), change: z.boolean().optional(), ...ofShare }),
   /** What was shared is left alone: not now, or `keep` what was sized before. */
   z.object({ kind: z.literal('leave_share'), keep: z.boolean().optional(), ...ofShare }),
-  z.object({ kind: z.literal('send_result'), rows: z.boolean() }),
+  /** `to`: whom the words name, who must be the one that shared the plan. */
+  z.object({ kind: z.literal('send_result'), rows: z.boolean(), to: z.string().optional() }),
   z.object({ kind: z.literal('show_results') }),
 ] as const;

@@ -1,3 +1,4 @@
+import { mentionsAs, withMentions } from '../mention.js';
 import type { Card, Table } from './card.js';
 import { LIMITS, shortened } from './limits.js';
 
@@ -12,7 +13,7 @@ const held = (text: string): string =>
 
 export const plain = (text: string, most: number): Block => ({
   type: 'plain_text',
-  text: shortened(held(text), most),
+  text: shortened(held(mentionsAs(text, () => 'a maker here')), most),
   emoji: false,
 });
 
@@ -21,6 +22,12 @@ export const run = (text: string, bold = false): Block => ({
   text: shortened(held(text), LIMITS.plainText),
   ...(bold && { style: { bold } }),
 });
+
+/** A run in which makers without a name are mentioned, which only rich text can show. */
+export const runs = (text: string, bold = false): Block[] =>
+  withMentions(text).map((part) =>
+    'text' in part ? run(part.text, bold) : { type: 'user', user_id: part.user, ...(bold && { style: { bold } }) },
+  );
 
 export const section = (...elements: Block[]): Block => ({ type: 'rich_text_section', elements });
 export const richText = (...elements: Block[]): Block => ({ type: 'rich_text', elements });
@@ -40,9 +47,9 @@ export const context = (lines: readonly string[]): Block => ({
  * @param turn id that the buttons carry back, with the index of what they offer
  */
 export function blocks(card: Card, turn: string): Block[] {
-  const lead = card.kept ? [header(card.lead)] : [richText(section(run(card.lead, true)))];
-  const body = card.body.length === 0 ? [] : [richText(...card.body.map((line) => section(run(line))))];
-  const facts = card.facts.map(({ label, text }) => section(run(`${label}:`, true), run(` ${text}`)));
+  const lead = card.kept ? [header(card.lead)] : [richText(section(...runs(card.lead, true)))];
+  const body = card.body.length === 0 ? [] : [richText(...card.body.map((line) => section(...runs(line))))];
+  const facts = card.facts.map(({ label, text }) => section(run(`${label}:`, true), ...runs(` ${text}`)));
   return [
     ...lead,
     ...body,

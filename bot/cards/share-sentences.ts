@@ -45,8 +45,17 @@ export function shareSentence(problem: ShareProblem): Sentence {
     case 'nothing_changed':
       return sentence('They have the plan as it is', ['Change its size first; then I tell everyone who has it.']);
     case 'no_result':
-      return sentence('No finished piece of a shared plan is here to tell of', [
-        'Say "done" with its size once a piece you sized from a shared plan is finished.',
-      ]);
+      return sentence(
+        problem.said === undefined
+          ? 'No finished piece of a shared plan is here to tell of'
+          : `No finished piece of a plan by ${quoted(problem.said)} is here to tell of`,
+        [
+          'Say "done" with its size once a piece you sized from a shared plan is finished; then I can send it.',
+          ...(problem.said === undefined
+            ? []
+            : ['To show a plan of yours with its rows, plan it, and share it with them and your rows.']),
+        ],
+        problem.said === undefined ? [] : [`share this with ${problem.said.slice(0, MOST_QUOTED)}, with my rows`],
+      );
   }
 }

@@ -1,5 +1,6 @@
 import { type Printing, printed } from '../../core/index.js';
 import { machineName } from '../desk/names.js';
+import { isSlackUserId } from '../mention.js';
 import type { ReplyOf } from '../reply.js';
 import { assumedFact } from './assumed.js';
 import { type Card, plainCard } from './card.js';
@@ -48,7 +49,7 @@ export const answerCard = (reply: ReplyOf<'answer'>, printing: Printing): Card =
   });
 
 /** Slack tells no name with an event, and an id is none. */
-const isNameless = (name: string): boolean => name === '' || /^[UW][A-Z0-9]+$/.test(name);
+const isNameless = (name: string): boolean => name === '' || isSlackUserId(name);
 
 /** What to try; on a first visit, what I am and what I need once. */
 export function helpCard(

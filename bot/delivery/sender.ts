@@ -1,5 +1,6 @@
 import type { webApi } from '@slack/bolt';
 import { z } from 'zod';
+import { mentionsAs } from '../mention.js';
 import type { Address, Body, OutboxRow } from '../store/ports.js';
 
 type Message = Body & { channel: string; thread_ts?: string | undefined };
@@ -88,4 +89,8 @@ async function respond(url: string, body: Body): Promise<undefined> {
 }
 
 /** Slack reads `<!channel>` in the text of a message as a ping even when formatting is off. */
-const escaped = (text: string): string => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
+const escaped = (text: string): string =>
+  mentionsAs(
+    text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;'),
+    (slackUserId) => `<@${slackUserId}>`,
+  );

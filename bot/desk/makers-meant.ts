@@ -1,3 +1,4 @@
+import { isSlackUserId, mentionOf } from '../mention.js';
 import type { ShareProblem } from '../share-problem.js';
 import type { Maker } from '../store/ports.js';
 import type { At } from './desk.js';
@@ -11,9 +12,9 @@ const MENTIONED = /^@([UW][A-Z0-9]{8,})$/;
 /** Names are shown this far. */
 const MOST_SHOWN = 20;
 
-/** A maker's name for others to read; Slack tells none with what is typed in talk, and an id is none. */
-export const shownName = ({ name }: Maker): string =>
-  name === '' || /^[UW][A-Z0-9]+$/.test(name) ? 'your co-maker' : name.replace(/\s+/g, ' ').slice(0, MOST_SHOWN);
+/** A maker's name for others to read, or a mention: Slack tells no name with what is typed in talk, and an id is none. */
+export const shownName = ({ name, slackUserId }: Maker): string =>
+  name === '' || isSlackUserId(name) ? mentionOf(slackUserId) : name.replace(/\s+/g, ' ').slice(0, MOST_SHOWN);
 
 /** The maker of this workspace whom words name, other than the one who speaks. */
 export async function makerMeant(said: string, at: At): Promise<Maker | ShareProblem> {

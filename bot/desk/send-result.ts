@@ -1,14 +1,20 @@
 import { say } from '../../core/index.js';
 import { withStored } from '../conversation.js';
 import type { Desk } from './desk.js';
+import { makerMeant } from './makers-meant.js';
 import { UNDO } from './offers.js';
 import { ownerOf, shareRefusal } from './shares.js';
 
 /** The maker's last result of a shared plan told to its owner: the size, and the rows and needles only if those are said. */
-export const sendResultDesk: Desk<'send_result'> = async ({ rows }, at) => {
+export const sendResultDesk: Desk<'send_result'> = async ({ rows, to: said }, at) => {
+  const named = said === undefined ? undefined : await makerMeant(said, at);
+  if (named !== undefined && 'code' in named) return shareRefusal(at, named);
   const result = await at.store.results.latest(at.maker.id);
   const owner = result && (await ownerOf(result.origin, at));
-  if (result === undefined || owner === undefined) return shareRefusal(at, { code: 'no_result' });
+  const isOther =
+    named !== undefined && result !== undefined && named.id !== (await at.store.shares.ownerOf(result.origin));
+  if (result === undefined || owner === undefined || isOther)
+    return shareRefusal(at, { code: 'no_result', said: named && (said ?? '') });
   const to = rows ? 'rows' : 'size';
   await at.store.results.send(result.id, to);
   const what = rows ? 'the size, your rows and your needles' : 'the size alone';

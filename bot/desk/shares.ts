@@ -81,7 +81,8 @@ export const ownerName = ({ ownerId }: Share, at: At): Promise<string> => nameOf
 
 export async function nameOf(makerId: string, at: At): Promise<string> {
   const maker = await at.store.makers.get(makerId);
-  return maker === undefined ? 'your co-maker' : shownName(maker);
+  if (maker === undefined) throw new Error('a maker of a share who is not there');
+  return shownName(maker);
 }
 
 /** The name of the maker whose plan has this origin; undefined for one's own. */

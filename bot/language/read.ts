@@ -12,7 +12,7 @@ import { piecePlaces } from './readers/pieces.js';
 import { shortRequest } from './readers/short.js';
 import { sizeChosen } from './readers/size-choices.js';
 import { dueOf, withRemarks } from './remarks.js';
-import { sharingIn } from './sharing.js';
+import { sharingBehind, sharingIn } from './sharing.js';
 import { isLeftOut, isLeftOver, type Sheet, saidBetween, sheetOf, whichOf, whyOf } from './sheet.js';
 import { overWords, type Token, tokenized } from './token.js';
 import { ofHours } from './working-hours.js';
@@ -40,6 +40,10 @@ export function read(text: string, context: Context): Reading {
         ? whole({ kind: 'help' })
         : unread('empty');
   if (trimmed.length > MOST_CHARACTERS) return unread('too_long', trimmed.slice(0, 40));
+  const behind = sharingBehind(trimmed, context.pieces);
+  const before = behind && read(behind.plan, context);
+  if (behind && before?.meanings.some(({ kind }) => kind === 'plan' || kind === 'change'))
+    return { ...before, meanings: [...before.meanings, behind.share] };
   const short =
     shortRequest(trimmed) ??
     ofHours(trimmed) ??

@@ -38,10 +38,14 @@ const FORMS: [RegExp, Request][] = [
   ],
   [/^(?:send|share|tell) (?:them )?(?:the|my) size$/i, { kind: 'send_result', rows: false }],
   [
-    /^(?:send|share|tell) (?:them )?(?:the |my )?size and (?:the |my )?(?:rows|rows and needles)$/i,
+    /^(?:(?:send|share|tell) (?:them )?(?:the |my )?size and|(?:send|tell) them) (?:the |my )?(?:rows|rows and needles)$/i,
     { kind: 'send_result', rows: true },
   ],
 ];
+
+/** What came out, told to one by name: `tell Nadia my rows`. */
+const TELL =
+  /^(?:send|tell) (?!me\b|us\b|them\b|it\b|the\b|my\b)(?<who>@?[\p{L}\d'-]+) (?:(?:the|my) )?(?<what>size|(?:size and (?:(?:the|my) )?)?rows(?: and needles)?)$/iu;
 
 /** Longer texts are of more than sharing. */
 const MOST_CHARACTERS = 300;
@@ -67,6 +71,8 @@ export function sharingIn(text: string, pieces: readonly Piece[]): Request | und
   const plain = text.replace(/^(?:please|ok|okay|now),? /i, '').replace(/(?:,? please)?[\s.!?]*$/i, '');
   const form = FORMS.find(([words]) => words.test(plain))?.[1];
   if (form !== undefined) return form;
+  const { who: to, what = '' } = TELL.exec(plain)?.groups ?? {};
+  if (to !== undefined && !isPlan(to)) return { kind: 'send_result', rows: /rows/i.test(what), to };
   const taken = WITHDRAW.exec(plain);
   if (taken !== null && isPlan(taken.groups?.what) && !/^take back(?: (?:it|that|this))?$/i.test(plain))
     return { kind: 'withdraw_share', ...(taken.groups?.who && { with: taken.groups.who }) };
@@ -78,4 +84,21 @@ export function sharingIn(text: string, pieces: readonly Piece[]): Request | und
   if (isPlan(post?.what) && HERE.test(post?.where ?? '')) return { kind: 'share', with: 'here', rows, sure: false };
   const shared = SHARE.exec(bare)?.groups;
   return shared?.who !== undefined && isPlan(shared.what) ? share(shared.who, rows) : undefined;
+}
+
+const BEHIND =
+  /^(?<plan>.+?)(?:[,;.]|\s)\s*(?:(?:and|then|and then|please)\s+)?(?<tail>(?:share|show|send|post)\b.+)$/isu;
+
+/** The plan in the middle: `share a pouch 11 in wide with Owen`, `share with Owen: a pouch 11 in wide`. */
+const AROUND = [
+  /^(?:share|send) (?<plan>an? .*\d.*?) (?:with|to) (?<who>\D+)$/isu,
+  /^(?:share|send) (?:with|to) (?<who>@?[\p{L}\d'-]+)[:,]? (?<plan>an? .*\d.*)$/isu,
+];
+
+/** A share and the plan in one message: `pouch 11 in wide, share it with Owen`; the plan is read by itself. */
+export function sharingBehind(text: string, pieces: readonly Piece[]): { plan: string; share: Request } | undefined {
+  const around = AROUND.map((form) => form.exec(text)?.groups).find((groups) => groups !== undefined);
+  const { plan, tail = `share this with ${around?.who}` } = around ?? BEHIND.exec(text)?.groups ?? {};
+  const share = plan === undefined ? undefined : sharingIn(tail, pieces);
+  return plan !== undefined && share?.kind === 'share' ? { plan, share } : undefined;
 }

@@ -2,6 +2,7 @@ import type { BlockAction, ViewOutput, ViewSubmitAction } from '@slack/bolt';
 import { OPENS } from '../cards/blocks.js';
 import { CALLBACK, faultsByField, REDRAWS } from '../cards/forms/index.js';
 import { addressOf, type Kept, keptIn, opened, redrawn } from '../form.js';
+import { withoutMarks } from '../mention.js';
 import { FormId, type FormSent, type FormValues } from '../request.js';
 import type { AnswerTo } from '../store/ports.js';
 import type { Turn } from '../turn.js';
@@ -109,6 +110,6 @@ function sentIn({ callback_id, private_metadata, state }: ViewOutput): Sent | un
   const typed: FormValues = {};
   for (const [block, elements] of Object.entries(state.values))
     for (const { value, selected_option } of Object.values(elements))
-      typed[block] = selected_option?.value ?? value ?? '';
+      typed[block] = withoutMarks(selected_option?.value ?? value ?? '');
   return { form: { id: id.data, values: { ...kept.hidden, ...typed } }, kept };
 }

@@ -1,3 +1,5 @@
+import { withoutMarks } from '../mention.js';
+
 const CONTROL = /<([@#!]?)([^<>|]*)(?:\|([^<>]*))?>/g;
 
 /**
@@ -5,7 +7,7 @@ const CONTROL = /<([@#!]?)([^<>|]*)(?:\|([^<>]*))?>/g;
  * that ping nobody. With `botUserId` the mentions of the bot itself are taken out.
  */
 export function plainText(escaped: string, botUserId?: string): string {
-  return escaped
+  return withoutMarks(escaped)
     .replace(CONTROL, (_, sigil: string, target: string, label: string | undefined) => {
       if (sigil === '@') return target === botUserId ? '' : `@${target}`;
       if (sigil === '#') return `#${label || target}`;

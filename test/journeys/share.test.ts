@@ -41,8 +41,11 @@ test('a co-maker mentioned gets the plan in a direct message, and its button siz
   await planned();
   const both = await posts(directMessage(`share this with <@${OWEN}>`), BESIDE_ONE);
   const card = both.find(({ channel }) => channel === OWEN);
-  expect(both.find(({ channel }) => channel === DIRECT)?.text).toMatch(/^Shared with/);
-  expect(card?.text).toMatch(/shared a plan: pouch, width 11 in/);
+  expect(both.find(({ channel }) => channel === DIRECT)?.text).toMatch(
+    new RegExp(`^Shared with <@${OWEN}>: the pouch`),
+  );
+  expect(card?.text).toMatch(/^<@U0NADIA> shared a plan: pouch, width 11 in/);
+  expect(JSON.stringify(card?.blocks)).toContain('{"type":"user","user_id":"U0NADIA"');
   expect(card?.text).not.toMatch(/\d{3}|46/);
 
   const [size] = buttonsOf(card ?? {});
@@ -71,4 +74,32 @@ test('the bot itself, mentioned in a command, is nobody to share with', async ()
   const answer = bot.api.expectsResponse(RESPONSE_URL);
   await bot.send(command('/walewright', `share this with <@${BOT.userId}>`));
   expect((await answer).text).toMatch(/^Who should have it/);
+});
+
+test('from the first word to a shared plan: greeted, measured, planned and shared, then sized by the co-maker', async () => {
+  const [hello] = await posts(directMessage('hi'));
+  expect(hello?.text).toMatch(/^Tell me what a piece must measure/);
+  const [question] = await posts(directMessage('pouch 11 in wide'));
+  expect(question?.text).toMatch(/^Which piece have you measured/);
+  const [plan] = await posts(directMessage('110 rows in 22 in, 46 needles, 6 3/4 in flat'));
+  expect(plan?.text).toMatch(/^Knit 109 rows on 46 needles/);
+  const shared = await posts(directMessage(`share this with <@${OWEN}>, with my rows`));
+  expect(shared[0]?.text).toMatch(/^Share your rows and needles with <@U0OWEN1234> too/);
+  const both = await posts(directMessage('yes'), BESIDE_ONE);
+  const letter = both.find(({ channel }) => channel === OWEN);
+  expect(letter?.text).toContain("<@U0NADIA>'s own: 109 rows on 46 needles.");
+  await posts(fromOwen('48 needles, 121 rows, 22 in long, 178.904 mm flat'));
+  const [sized] = await posts(pressedBy(OWEN, OWEN_DIRECT, buttonsOf(letter ?? {})[0] as Button));
+  expect(sized).toMatchObject({ channel: OWEN_DIRECT, text: expect.stringMatching(/^Knit 120 rows on 48 needles/) });
+  expect(sized?.text).toContain("Beside <@U0NADIA>'s: 109 rows on 46 needles");
+  const [results] = await posts(directMessage('how did it land'));
+  // His press told his name; words in a direct message tell none.
+  expect(results?.text).toContain('Owen: sized it.');
+});
+
+test('what is typed mentions nobody, whatever characters are in it', async () => {
+  await posts(directMessage('110 rows in 22 in, 46 needles, 6 3/4 in flat'));
+  const [shown] = await posts(directMessage('share this with \uFDD0U0OWEN1234\uFDD1'));
+  expect(shown?.text).not.toContain('<@');
+  expect(JSON.stringify(shown?.blocks)).not.toContain('"user"');
 });

@@ -259,7 +259,7 @@ function workLine(meaning: Meaning): string {
     case 'leave_share':
       return joined(['leave_share', meaning.keep && 'keep']);
     case 'send_result':
-      return joined(['send_result', meaning.rows && 'rows']);
+      return joined(['send_result', meaning.rows && 'rows', meaning.to && `to=${meaning.to}`]);
     case 'batch':
     case 'remind':
       return joined([meaning.kind, meaning.act]);

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { blocks } from '../../../bot/cards/blocks.js';
 import type { OutboxRow } from '../../../bot/store/ports.js';
 import { blockFaults } from '../cards/block-faults.js';
 import { type Answer, AT, codesOf, replyOf, type Talk, talk } from '../talk.js';
@@ -55,6 +56,12 @@ describe('a plan shared with a co-maker', () => {
     const height = ({ sizes }: typeof plan): number => sizes.find(({ id }) => id === 'height')?.expectedMm ?? 0;
     expect((plan.tube?.flatWidthMm ?? 0) / (own.tube?.flatWidthMm ?? 1)).toBeCloseTo(48 / 46, 4);
     expect(height(plan) / height(own)).toBeCloseTo(47 / 45, 4);
+  });
+
+  test('is made and shared in one message', async () => {
+    const told = await open.say('pouch 10 in wide, share it with @Owen', SENT);
+    expect(told.exchanges.map(({ reply }) => reply.kind)).toEqual(['plan', 'answer']);
+    expect((await letterTo('U2'))?.body.text).toMatch(/^Nadia shared a plan: pouch, width 10 in\n/);
   });
 
   test('waits for the gauge of a maker who has none, and is sized by itself once that is told', async () => {
@@ -217,6 +224,17 @@ describe('results', () => {
     expect(problemOf(await open.say('send the size', OWEN))).toEqual(['no_result']);
   });
 
+  test('are told to the one who shared the plan alone, and before there is one I say what to do', async () => {
+    const early = await open.say('tell Nadia my rows', OWEN);
+    expect(problemOf(early)).toEqual(['no_result']);
+    expect(early.card.body.join(' ')).toContain('Say "done" with its size');
+    expect(early.card.sayings).toContain('"share this with Nadia, with my rows"');
+    await open.say('done, 10 7/8', OWEN);
+    await open.say('hi', LOTTE);
+    expect(problemOf(await open.say('tell Lotte my rows', OWEN))).toEqual(['no_result']);
+    expect((await open.say('tell Nadia my rows', OWEN)).card.lead).toMatch(/^Sent to Nadia: the size, your rows/);
+  });
+
   test('taken back with the finish that brought them', async () => {
     await open.say('done, 10 7/8', OWEN);
     await open.say('undo', OWEN);
@@ -273,8 +291,11 @@ describe('who cannot be shared with', () => {
   });
 
   test('a person mentioned who never spoke to the bot is one of the workspace', async () => {
-    await share('share this with @U0ZOE12345');
+    const told = await share('share this with @U0ZOE12345');
     expect(await letterTo('U0ZOE12345')).toBeDefined();
+    const [lead] = blocks(told.card, 'turn');
+    expect(JSON.stringify(lead)).toContain('{"type":"user","user_id":"U0ZOE12345","style":{"bold":true}}');
+    expect(blockFaults(blocks(told.card, 'turn') as never)).toEqual([]);
   });
 
   test('a name with markup and pings in it stays letters on both cards', async () => {

@@ -24,6 +24,11 @@ const WITH: Rows = [
   ['share it here', 'share here'],
   ['post the pouch in this channel', 'share here'],
   ['share this with the channel', 'share here'],
+  ['pouch 11 in wide, share it with @Owen', 'plan pouch width=279.4; share @Owen'],
+  ['pouch 11 in wide and share it with Owen, with my rows', 'plan pouch width=279.4; share Owen rows'],
+  ['pouch 11 in wide. Send it to Owen and Lotte please', 'plan pouch width=279.4; share Owen+Lotte'],
+  ['share a pouch 11 in wide with Owen', 'plan pouch width=279.4; share Owen'],
+  ['share with Owen: a pouch 11 in wide', 'plan pouch width=279.4; share Owen'],
 ];
 
 const AFTER: Rows = [
@@ -44,6 +49,10 @@ const AFTER: Rows = [
   ['who else has it', 'show_results'],
   ['send the size', 'send_result'],
   ['send the size and rows', 'send_result rows'],
+  ['send them my rows', 'send_result rows'],
+  ['tell Nadia my rows', 'send_result rows to=Nadia'],
+  ['tell @U0OWEN1234 the size and rows', 'send_result rows to=@U0OWEN1234'],
+  ['send Nadia the size', 'send_result to=Nadia'],
 ];
 
 /** Words of sharing that ask for something else. */
@@ -51,6 +60,7 @@ const NOT: Rows = [
   ['take it back', 'undo', POUCH],
   ['take back that', 'unread nothing "take back that"', POUCH],
   ['show my gauge', 'show_gauge'],
+  ['pouch 11 in wide, show steps', 'plan pouch width=279.4 first=steps'],
   ['show the steps', 'steps'],
   ['show the steps to Owen', 'unread nothing "Owen"', POUCH],
   ['done, 10 7/8', 'finish 276.22', IN_HAND],
