@@ -29,6 +29,14 @@ const FORMS: [RegExp, Request][] = [
     { kind: 'send_change' },
   ],
   [/^(?:size|work|fit) (?:it|this|that|the plan) (?:to|for|in|out in) my (?:own )?gauge$/i, { kind: 'size_share' }],
+  [
+    /^(?:do not|don['’]?t) (?:share|show|send|post) (?:it|this|that|the plan)(?: (?:with|to) .+| here)?$/i,
+    { kind: 'drop' },
+  ],
+  [
+    /^(?:did i share (?:it|this|that|the plan)|is (?:it|this|that|the plan) shared)(?: with .+)?$|^(?:who(?:m)? (?:did|have) i shared? (?:it|this|that|the plan) with|with whom (?:did|have) i shared? (?:it|this|that|the plan)|whom? is (?:it|this|that|the plan) shared with)$/i,
+    { kind: 'show_results' },
+  ],
   [/^not now$/i, { kind: 'leave_share' }],
   [/^take (?:the|this|that) change$/i, { kind: 'size_share', change: true }],
   [/^keep (?:mine|my own|my (?:rows|size|plan))$/i, { kind: 'leave_share', keep: true }],
@@ -45,7 +53,7 @@ const FORMS: [RegExp, Request][] = [
 
 /** What came out, told to one by name: `tell Nadia my rows`. */
 const TELL =
-  /^(?:send|tell) (?!me\b|us\b|them\b|it\b|the\b|my\b)(?<who>@?[\p{L}\d'-]+) (?:(?:the|my) )?(?<what>size|(?:size and (?:(?:the|my) )?)?rows(?: and needles)?)$/iu;
+  /^(?<how>send|tell|show) (?!me\b|us\b|them\b|it\b|the\b|my\b)(?<who>@?[\p{L}\d'-]+) (?:(?:the|my) )?(?<what>size|(?:size and (?:(?:the|my) )?)?rows(?: and needles)?)$/iu;
 
 /** Longer texts are of more than sharing. */
 const MOST_CHARACTERS = 300;
@@ -71,8 +79,10 @@ export function sharingIn(text: string, pieces: readonly Piece[]): Request | und
   const plain = text.replace(/^(?:please|ok|okay|now),? /i, '').replace(/(?:,? please)?[\s.!?]*$/i, '');
   const form = FORMS.find(([words]) => words.test(plain))?.[1];
   if (form !== undefined) return form;
-  const { who: to, what = '' } = TELL.exec(plain)?.groups ?? {};
-  if (to !== undefined && !isPlan(to)) return { kind: 'send_result', rows: /rows/i.test(what), to };
+  const { how, who: to, what = '' } = TELL.exec(plain)?.groups ?? {};
+  const isRows = /rows/i.test(what);
+  if (to !== undefined && !isPlan(to))
+    return how?.toLowerCase() === 'show' ? share(to, isRows) : { kind: 'send_result', rows: isRows, to };
   const taken = WITHDRAW.exec(plain);
   if (taken !== null && isPlan(taken.groups?.what) && !/^take back(?: (?:it|that|this))?$/i.test(plain))
     return { kind: 'withdraw_share', ...(taken.groups?.who && { with: taken.groups.who }) };

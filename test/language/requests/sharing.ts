@@ -28,6 +28,7 @@ const WITH: Rows = [
   ['pouch 11 in wide and share it with Owen, with my rows', 'plan pouch width=279.4; share Owen rows'],
   ['pouch 11 in wide. Send it to Owen and Lotte please', 'plan pouch width=279.4; share Owen+Lotte'],
   ['share a pouch 11 in wide with Owen', 'plan pouch width=279.4; share Owen'],
+  ['show Owen my rows', 'share Owen rows'],
   ['share with Owen: a pouch 11 in wide', 'plan pouch width=279.4; share Owen'],
 ];
 
@@ -47,6 +48,9 @@ const AFTER: Rows = [
   ['results', 'show_results'],
   ['how did it land?', 'show_results'],
   ['who else has it', 'show_results'],
+  ['did I share this with Owen?', 'show_results'],
+  ['who did I share this with?', 'show_results'],
+  ['is it shared with Owen', 'show_results'],
   ['send the size', 'send_result'],
   ['send the size and rows', 'send_result rows'],
   ['send them my rows', 'send_result rows'],
@@ -66,6 +70,8 @@ const NOT: Rows = [
   ['done, 10 7/8', 'finish 276.22', IN_HAND],
   ['pouch 11 in wide to share', 'plan pouch width=279.4'],
   ['drop it', 'drop'],
+  ["don't share this with Owen", 'drop', POUCH],
+  ['show me my rows', 'unread nothing "show me my rows"'],
 ];
 
 export const SHARING_THEMES: Themes = [
