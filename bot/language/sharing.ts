@@ -107,6 +107,7 @@ const AROUND = [
 
 /** A share and the plan in one message: `pouch 11 in wide, share it with Owen`; the plan is read by itself. */
 export function sharingBehind(text: string, pieces: readonly Piece[]): { plan: string; share: Request } | undefined {
+  if (text.length > MOST_CHARACTERS) return undefined;
   const around = AROUND.map((form) => form.exec(text)?.groups).find((groups) => groups !== undefined);
   const { plan, tail = `share this with ${around?.who}` } = around ?? BEHIND.exec(text)?.groups ?? {};
   const share = plan === undefined ? undefined : sharingIn(tail, pieces);
