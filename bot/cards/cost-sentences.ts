@@ -1,4 +1,5 @@
 import { type CostProblem, plainNumber } from '../../core/index.js';
+import { NO_CURRENCY } from '../money.js';
 import { capital, joined } from './names.js';
 import { type Sentence, sentence } from './sentence.js';
 
@@ -35,7 +36,7 @@ export function costSentence(problem: CostProblem): Sentence {
       return sentence(`${nameOf(problem.what)}: I know no currency "${problem.given}"`, [], ['prices in euros']);
     case 'mixed_currencies':
       return sentence(
-        `These prices are in ${joined(problem.currencies)}`,
+        `These prices are in ${joined(problem.currencies.map((one) => (one === NO_CURRENCY ? 'no currency' : one)))}`,
         ['I never change one into another. Say all of them in one currency.'],
         ['my rates'],
       );

@@ -83,12 +83,12 @@ export function helpCard(
       facts: [
         {
           label: 'Rows',
-          text: `${rows}, "make it 12", "on ${machineName({ name: machine ?? '48' })}", "which machine", "notions for 12"`,
+          text: `${rows}, "make it 12", "on ${machineName({ name: machine ?? '48' })}", "which machine", "in stripes of 4 red 2 cream"`,
         },
         ...(next === undefined ? [] : [{ label: 'At the machine', text: '"+10", "where am i", "lost count", "done"' }]),
-        { label: 'Gauge', text: `"${measured}", "my gauge"` },
-        { label: 'Shelf', text: `"I have 3 balls of ${yarn}, lot 12", "used 20 g of ${yarn}", "my shelf"` },
-        { label: 'Time', text: '"how long will it take", "took 85 minutes", "start the clock", "my hours"' },
+        { label: 'Gauge', text: `"${measured}", "my gauge"; shelf: "I have 3 balls of ${yarn}, lot 12", "my shelf"` },
+        { label: 'Cost and time', text: '"what does it cost", "my rates", "how long will it take", "took 85 minutes"' },
+        { label: 'Together', text: '"share this with Owen", "12 by 5 December", "split with Owen", "remind me"' },
         { label: 'Any time', text: '"steps", "checklist", "undo", "never mind", "use inches"' },
       ],
       offers,

@@ -6,7 +6,7 @@ import { clockIn } from './readers/clocks.js';
 import { piecePlaces } from './readers/pieces.js';
 import { TIME_ASKED, timeOfPieceIn, timeQuestionIn } from './readers/time-questions.js';
 import { PARTS, partsIn, timesIn } from './readers/times.js';
-import { claim, freeQuantities, type Sheet } from './sheet.js';
+import { claim, freeQuantities, LEFT_OUT, type Sheet } from './sheet.js';
 
 const ANSWER = new RegExp(`^\\s*(?:about\\s+|it was\\s+)?(?<time>${DURATION})\\s*\\.?\\s*$`, 'iu');
 
@@ -35,7 +35,17 @@ export function benchMeanings(sheet: Sheet, context: Context): Meaning[] {
   if (!OF_TIME.test(text)) return [];
   const told = [timesIn(text), clockIn(text)].filter((found) => found !== undefined);
   for (const { start, end } of told) claimBetween(sheet, 'time', start, end);
-  return [...told.map(({ meaning }) => meaning), ...asked(sheet, text, context)];
+  const questions = asked(sheet, text, context);
+  claimDurations(sheet, text);
+  return [...told.map(({ meaning }) => meaning), ...questions];
+}
+
+const DURATIONS = new RegExp(`(?<![\\p{L}\\d])${DURATION}`, 'giu');
+
+/** A time that nobody has read is no size: its words are left out. */
+function claimDurations(sheet: Sheet, text: string): void {
+  for (const { 0: words, index } of text.matchAll(DURATIONS))
+    if (/^\d.*(?:hour|hr|min)/i.test(words)) claimBetween(sheet, LEFT_OUT, index, index + words.length);
 }
 
 /** A question of the plan in hand; one of a piece or a size in the same words is left to the plan. */
@@ -46,7 +56,7 @@ function asked(sheet: Sheet, text: string, { pieces }: Context): Meaning[] {
   if (question !== undefined) claimBetween(draft, TIME_ASKED, question.start, question.end);
   const isWhole = piecePlaces(draft, pieces).length === 0 && freeQuantities(draft).length === 0;
   if (question !== undefined && isWhole) {
-    claimBetween(sheet, TIME_ASKED, question.start, question.end);
+    claimBetween(sheet, 'time of the plan in hand', question.start, question.end);
     return [{ kind: 'show_time', ...(question.copies !== undefined && { copies: question.copies }) }];
   }
   const words = ofPiece ?? question;

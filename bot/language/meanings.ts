@@ -69,7 +69,8 @@ export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefi
   ];
   const guess = work.some(({ kind }) => kind === 'reading' || kind === 'finish') ? guessIn(sheet) : undefined;
   if (guess !== undefined) return [{ kind: 'unread', why: 'guess', words: guess }];
-  if (work.length > 0 && stripes === undefined && !hasMore(sheet, context)) return work;
+  const mayChange = context.subjectPiece !== undefined && work.every(({ kind }) => OF_PLAN.includes(kind));
+  if (work.length > 0 && stripes === undefined && !mayChange && !hasMore(sheet, context)) return work;
   const parts = sections(sheet, context.pieces);
   const read = parts.map((part) => {
     claimPronouns(part);
@@ -97,6 +98,9 @@ function withStripes(meanings: readonly Meaning[], stripes: Edit['stripes']): Me
   });
 }
 
+/** Asked of the plan in hand: words beside these may change it first. */
+const OF_PLAN: readonly Meaning['kind'][] = ['cost', 'buy', 'show_time', 'start'];
+
 /** True when a number, a piece or the rows of a swatch is left to read. */
 const hasMore = (sheet: Sheet, { pieces }: Context): boolean =>
   piecePlaces(sheet, pieces).length > 0 ||
@@ -112,7 +116,7 @@ const turnOf = ({ kind }: Meaning): number =>
     ? 1
     : kind === 'plan' || kind === 'change'
       ? 2
-      : kind === 'buy' || kind === 'cost'
+      : ['buy', 'cost', 'show_time'].includes(kind)
         ? 3
         : kind === 'start'
           ? 4

@@ -14,6 +14,7 @@ import { sizeChosen } from './readers/size-choices.js';
 import { dueOf, withRemarks } from './remarks.js';
 import { sharingBehind, sharingIn } from './sharing.js';
 import { isLeftOut, isLeftOver, type Sheet, saidBetween, sheetOf, whichOf, whyOf } from './sheet.js';
+import { together } from './together.js';
 import { overWords, type Token, tokenized } from './token.js';
 import { ofHours } from './working-hours.js';
 
@@ -44,6 +45,8 @@ export function read(text: string, context: Context): Reading {
   const before = behind && read(behind.plan, context);
   if (behind && before?.meanings.some(({ kind }) => kind === 'plan' || kind === 'change'))
     return { ...before, meanings: [...before.meanings, behind.share] };
+  const joined = together(trimmed, context, (part) => read(part, context));
+  if (joined !== undefined) return joined;
   const short =
     shortRequest(trimmed) ??
     ofHours(trimmed) ??

@@ -135,7 +135,7 @@ export const TRADE_WORDS = [
 
 const EVERYDAY =
   `a w able about above actually after again all almost already also always am an and another any anyone anything approx
-approximately are around as ask at away back be because been before being below best better between big bit both bottom but by came can
+approximately are around as ask at away back be because been before being below best better between big bit both bottom but buy by came can
 cannot come comes could couple cover covers crank cranked cranking cut day days did do does doing done down each earlier edge edges either else end
 ends enough even every exact exactly few fine finish finished first fits fold for from full get gets getting give gives go goes going
 gonna good got had half hand has have having hello here hey hi hold holds how however i if im in inside instead into is isnt it its just keep

@@ -22,6 +22,7 @@ import { STRIPES_THEMES } from './requests/stripes.js';
 import { TALK_THEMES } from './requests/talk.js';
 import { TALLY_THEMES } from './requests/tally.js';
 import { TIME_THEMES } from './requests/time.js';
+import { TOGETHER_THEMES } from './requests/together.js';
 import { WORDS_THEMES } from './requests/words.js';
 import { WORK_THEMES } from './requests/work.js';
 import { YARN_LEFT_THEMES } from './requests/yarn-left.js';
@@ -52,6 +53,7 @@ const THEMES = [
   ...STRIPES_THEMES,
   ...YARN_LEFT_THEMES,
   ...SHARING_THEMES,
+  ...TOGETHER_THEMES,
 ];
 
 describe.each(THEMES)('%s', (_theme, rows) => {

@@ -14,6 +14,7 @@ import {
   wordAt,
 } from '../sheet.js';
 import { isKnownWord } from '../vocabulary.js';
+import { isSideOfAny } from './fields.js';
 import { piecePlaces } from './pieces.js';
 import { claimBall, type Span } from './stock-amounts.js';
 import { claimDyeLot, claimName, tellsYarn } from './stock-words.js';
@@ -144,7 +145,10 @@ function partsOf(sheet: Sheet, { from, to }: Span): Span[] {
 /** True where the words ask for a piece of their own: another than that in hand, or one with a size. */
 function hasPlan(sheet: Sheet, { from, to }: Span, { pieces, subjectPiece }: Context): boolean {
   const named = piecePlaces(sheet, pieces).filter((place) => place.from >= from && place.to < to);
-  const isSized = freeQuantities(sheet).some((i) => i >= from && i < to && bareAt(sheet, i) === undefined);
+  const sizes = freeQuantities(sheet).filter((i) => i >= from && i < to);
+  const isSized = sizes.some((i) => bareAt(sheet, i) === undefined);
+  const inHand = pieces.find(({ id }) => id === subjectPiece);
+  if (inHand !== undefined && sizes.some((i) => isSideOfAny(wordAt(sheet, i + 1) ?? ''))) return true;
   return named.some(({ piece }) => piece.id !== subjectPiece) || (named.length > 0 && isSized);
 }
 

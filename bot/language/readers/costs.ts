@@ -2,8 +2,9 @@ import { quantityAt } from '../../../core/index.js';
 import type { CostAsk, Meaning, MoneyAsk, PatternAsk, RateAsk } from '../../request.js';
 import type { Context } from '../context.js';
 import { currenciesNamed, hundredthsNamed } from '../currencies.js';
-import { claim, isFree, type Sheet } from '../sheet.js';
-import { isNotion } from './things.js';
+import { claim, isFree, type Sheet, wordAt } from '../sheet.js';
+import { isStockVerb } from './stock-words.js';
+import { isBall, isNotion, isThing } from './things.js';
 
 /** A whole number or decimal, all of it: `1.20`, `1,20`, `1,200.50`. */
 const FIGURE = String.raw`(?:\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:[.,]\d+)?)(?![.,]?\d)`;
@@ -132,14 +133,25 @@ const notions = (sheet: Sheet) =>
 /** Characters before the name of the notion. */
 const lead = ([all = '', name = '']: readonly (string | undefined)[]): number => all.indexOf(name);
 
-const AT_PRICE = '(?:sell(?:ing)? (?:it |them |one )?(?:at|for)|priced?(?: (?:of|at))?|at|for)';
+/** What is wanted `for 12` is not sold for 12. */
+const AT_PRICE =
+  '(?<!\\b(?:long|time|hours|balls?|skeins?|yarn|enough) )(?:sell(?:ing)? (?:it |them |one )?(?:at|for)|priced?(?: (?:of|at))?|at|for)';
 const SHOW =
   /^(?:show |what(?:'s| is| are) )?(?:me )?(?:my |our |the )?(?:rates|rate card|prices on my card)(?: please)?$/i;
 const THIS = '(?:it|this|that|one|they|these|those|(?:a|the) piece)';
 const COUNT = String.raw`(\d+|ten|twelve|twenty)`;
+const ENDS = String.raw`(?=\s*(?:$|[.,?;!]|and\b|at\b))`;
+/** A question of what a piece costs or may sell for. */
+const QUESTION = [
+  `(?:what|how much) (?:does|do|did|would|will) (?:making )?(?:${THIS}|${COUNT}(?: of (?:it|them|these))?) cost(?: me)?(?: to make)?`,
+  `what['’]?s ${THIS} (?:going to )?cost(?: me)?(?: to make)?`,
+  `how much (?:is|are|will|would) ${THIS}(?: (?:be|come to))?(?: to make)?${ENDS}`,
+  `(?:what(?: price)?|how much) (?:should|do|can|could|would) i (?:charge|ask|sell)(?: ${THIS})?(?: for)?(?: ${THIS})?${ENDS}`,
+  `what(?:['’]?s| is) the (?:cost|price)`,
+].join('|');
 /** Its groups are how many of them. */
 const COST = new RegExp(
-  String.raw`\b(?:(?:what|how much) (?:does|do|would|will) (?:making )?(?:${THIS}|${COUNT}(?: of (?:it|them|these))?) cost(?: me)?(?: to make)?|what(?:'s| is) the cost|(?:what(?: price)?|how much) (?:should|do|can|could|would) i (?:charge|ask|sell)(?: ${THIS})?(?: for)?(?: ${THIS})?(?= ?(?:$|[?.!]))|(?:and )?(?:the |unit |my )?costs?(?: of (?:making )?${THIS}(?![a-z]))?)(?: (?:of|for) ${COUNT}(?= ?(?:$|[.,?;]|of (?:them|these)|at\b|please)))?(?: of (?:them|these))?`,
+  String.raw`\b(?:${QUESTION}|(?:and )?(?:the |unit |my )?costs?(?: of (?:making )?${THIS}(?![a-z]))?|(?<=^\s*)price${ENDS})(?: (?:of|for) ${COUNT}(?= ?(?:$|[.,?;]|of (?:them|these)|at\b|on\b|and (?!\d)|please)))?(?: of (?:them|these))?`,
   'gi',
 );
 
@@ -155,7 +167,8 @@ const EARNS = new RegExp(`^${EARNED}\\b`, 'i');
 const COPIES_NEXT = new RegExp(`^(?:and |what about )(?:for |of )?${COUNT}(?: of (?:them|these))?(?= at |\\??$)`, 'gi');
 
 /** What a piece costs and sells for: `what does it cost?`, `cost at 48`, `price at 40% margin`, `break even at 48`. */
-export function readCosts(sheet: Sheet, { onCost = false }: Context): Meaning[] {
+export function readCosts(sheet: Sheet, context: Context): Meaning[] {
+  const { onCost = false } = context;
   const text = sheet.text.trim().replace(/[?.!]+$/, '');
   if (SHOW.test(text)) return claimed(sheet, { kind: 'show_rates' });
   const shop = shopIn(sheet) ?? patternIn(sheet);
@@ -193,7 +206,10 @@ export function readCosts(sheet: Sheet, { onCost = false }: Context): Meaning[] 
         String.raw`^(?:and )?(?:${EARNED} )?(?:(?:if i )?(?:sell|charge|ask)(?:ing)? (?:it |them |one )?(?:at |for )?|at (?=${onCost || EARNS.test(text) ? '' : '[a-z]{0,2}[$€£¥₹]'}))(${MONEY})(?: each)?(?:,? ${EARNED})?\??$`,
         'gi',
       );
-  const price = share === undefined ? first(sheet, form) : undefined;
+  const price =
+    share === undefined
+      ? (first(sheet, form) ?? (isOfPieces(sheet, context) ? first(sheet, EACH) : undefined))
+      : undefined;
   if (price !== undefined) {
     cost.price = moneyIn(price.parts[1] ?? '');
     claim(sheet, 'price', ...tokensOf(sheet, price));
@@ -203,8 +219,17 @@ export function readCosts(sheet: Sheet, { onCost = false }: Context): Meaning[] 
 
 /** A question, or words that begin with the cost: `it costs 6.50 a ball` tells a price. */
 const isCostAsked = (text: string): boolean =>
-  /^(?:and |so |ok |please )*(?:what|how much|(?:the |unit |my )?costs?\b(?! (?:me )?\d))/i.test(text) ||
-  /\bwhat (?:does|do|would|will) (?:it|this|one|they) cost\b/i.test(text);
+  /^(?:and |so |ok |please )*(?:what|how much|price$|(?:the |unit |my )?costs?\b(?! (?:me )?\d))/i.test(text) ||
+  /(?:[,;.&+]\s*|\b(?:and|give me) )(?:the |unit |my )?costs?(?=\s*(?:$|[,;&+]|(?:and|at|of) ))/i.test(text) ||
+  new RegExp(String.raw`\b(?:${QUESTION})`, 'i').test(text);
+
+/** `two of them at 48 each`. */
+const EACH = new RegExp(String.raw`\bat (${MONEY}) (?:each|apiece|a piece)\s*[?.!]*$`, 'gi');
+
+/** True where a price for each is that of the plan in hand: of nothing bought or on hand. */
+const isOfPieces = (sheet: Sheet, { subjectPiece }: Context): boolean =>
+  subjectPiece !== undefined &&
+  !sheet.tokens.some((_, i) => [isBall, isThing, isStockVerb].some((is) => is(wordAt(sheet, i) ?? '')));
 
 function first(sheet: Sheet, form: RegExp) {
   return places(sheet, form)[0];

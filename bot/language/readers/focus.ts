@@ -37,6 +37,8 @@ const asksYarn = (sheet: Sheet, index: number): boolean =>
 /** `What do I need`, `what else do we need to have`; but for `what do I need to knit`. */
 function asksWhatElse(sheet: Sheet, index: number): boolean {
   const words = [0, 1, 2, 3, 4, 5, 6].map((k) => wordAt(sheet, index + k) ?? '');
-  const asked = /^what (?:else )?do (?:i|we) need(?: to (\w+))?(?: |$)/.exec(words.join(' '));
+  const asked = /^what (?:else )?(?:do|should|must|shall) (?:i|we) (?:need(?: to (\w+))?|buy)(?: |$)/.exec(
+    words.join(' '),
+  );
   return asked !== null && [undefined, 'have', 'buy'].includes(asked[1]);
 }

@@ -6,6 +6,7 @@ import {
   claim,
   indexesBetween,
   isFree,
+  leftOutFor,
   markAt,
   phrasePlaces,
   quantityAtIndex,
@@ -57,10 +58,13 @@ export function readStripes(sheet: Sheet, context: Context): Edit['stripes'] {
   const isOfPlan = context.subjectPiece !== undefined || piecePlaces(sheet, context.pieces).length > 0;
   const stripes = stripesIn(draft, isOfPlan);
   claim(sheet, STRIPES, ...sheet.tokens.flatMap((_, i) => (draft.uses[i] === STRIPES ? [i] : [])));
+  claim(sheet, UNTOLD, ...sheet.tokens.flatMap((_, i) => (draft.uses[i] === UNTOLD ? [i] : [])));
   return stripes;
 }
 
 const STRIPES = 'stripes';
+/** Stripes wanted, and not said which. */
+const UNTOLD = leftOutFor('say it as "stripes of 4 red 2 cream"');
 
 /** True for a word without which no stripes are told. */
 const mayTell = (word = ''): boolean => STRIPED.includes(word) || word === 'meet' || COLOURS.has(word);
@@ -73,7 +77,10 @@ function stripesIn(sheet: Sheet, isOfPlan: boolean): Edit['stripes'] {
   const cues = sheet.tokens.flatMap((_, i) => (STRIPED.includes(wordAt(sheet, i) ?? '') ? [i] : []));
   const [cue] = cues;
   const found = cue !== undefined ? stripesBy(sheet, cue) : isOfPlan ? listAlone(sheet) : undefined;
-  if (found === undefined) return undefined;
+  if (found === undefined) {
+    claim(sheet, UNTOLD, ...cues);
+    return undefined;
+  }
   const at = [...found.used, ...cues].sort((a, b) => a - b);
   const said = saidBetween(sheet, at[0] ?? 0, at.at(-1) ?? 0);
   return taken(sheet, [...at, ...introduced(sheet, at[0] ?? 0)], { repeat: found.repeat, said });

@@ -5,7 +5,7 @@ export const TIME_ASKED = 'how long it takes';
 
 const COUNT =
   '(?<count>\\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve)(?:\\s+of\\s+(?:them|these|those))?';
-const NO_SIZE = '(?![\\p{L}\\d.,/"”½¼¾]|\\s*(?:in|inch|inches|cm|mm)\\b|\\s+\\d)';
+const NO_SIZE = '(?![\\p{L}\\d/"”½¼¾]|[.,]\\d|\\s*(?:in|inch|inches|cm|mm)\\b|\\s+\\d)';
 const WORK = `(?:it|this|that|they|these|those|each|all(?:\\s+of\\s+(?:it|them))?|(?:the|this|my)\\s+\\p{L}+)`;
 const TO_MAKE = '(?:\\s+(?:me|us))?(?:\\s+to\\s+(?:knit|make|finish|do|crank))?';
 
@@ -17,8 +17,9 @@ const FORMS = [
   `how\\s+(?:much\\s+time|many\\s+hours)\\s+(?:will|would|does|do|is)\\s+(?:${COUNT}|${WORK})(?:\\s+(?:take|need))?`,
   `how\\s+(?:much\\s+time|many\\s+hours)\\s+for\\s+(?:${COUNT}${NO_SIZE}|${WORK})`,
   'how\\s+(?:much\\s+time|many\\s+hours)(?=\\s*\\??\\s*$)',
-  `(?<=^\\s*)(?:the\\s+)?time\\s+for\\s+(?:${COUNT}${NO_SIZE}|${WORK})`,
-  '(?<=^\\s*)(?:the\\s+)?(?:working\\s+)?time(?:\\s+(?:needed|required))?(?=\\s*\\??\\s*$)',
+  '(?<=(?:\\band|&|,)\\s*)how\\s+long(?=\\s*[?.!]*\\s*$)',
+  `(?<=(?:^|\\band)\\s*)(?:the\\s+)?time\\s+for\\s+(?:${COUNT}${NO_SIZE}|${WORK})`,
+  '(?<=(?:^|\\band|[&,+])\\s*)(?:the\\s+)?(?:working\\s+)?time(?:\\s+(?:needed|required))?(?=\\s*\\??\\s*$)',
 ];
 const QUESTIONS = FORMS.map((form) => new RegExp(`(?<!\\p{L})${form}(?!\\p{L})`, 'iu'));
 

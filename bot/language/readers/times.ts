@@ -70,6 +70,6 @@ export function partsIn(words: string): BenchPartName[] {
 
 const sentenceOf = (text: string, at: number): string => {
   const from = Math.max(...['.', '!', '?', ';', '\n'].map((mark) => text.lastIndexOf(`${mark}`, at)));
-  const rest = text.slice(at).search(/[!?;\n]|\.(?!\d)/);
+  const rest = text.slice(at).search(/[!?;\n]|\.(?!\d)|(?:,|\s)\s*(?:and\s+)?(?=(?:how|what)\s)/i);
   return text.slice(from + 1, rest < 0 ? undefined : at + rest + 1);
 };

@@ -24,7 +24,7 @@ test('help speaks of the machines, yarns and pieces of the one who asks, and of 
   const { text } = await help();
   expect(text).toMatch(/^Next for you, Nadia: row 10 of \d+\nRows: "a cowl 62 cm round",/);
   expect(text).toContain('"on the 46"');
-  expect(text).toContain('"used 20 g of oat fine"');
+  expect(text).toContain('"I have 3 balls of oat fine, lot 12"');
 });
 
 test('help for a maker without work or yarn says what can be said all the same', async () => {

@@ -1,0 +1,59 @@
+import type { Meaning, Request } from '../request.js';
+import type { Context, Trace } from './context.js';
+import { batchRequest } from './readers/batch-requests.js';
+import { shortRequest } from './readers/short.js';
+import { sharingIn } from './sharing.js';
+
+type Reading = { meanings: Meaning[]; trace: Trace };
+
+/** Meant by a whole message alone: beside another request each is read apart. */
+const APART: readonly Request['kind'][] = [
+  'undo',
+  'looser',
+  'set_units',
+  'why',
+  'what_helps',
+  'share',
+  'withdraw_share',
+  'remind',
+];
+/** Longer messages hold no such request. */
+const MOST_CHARACTERS = 300;
+const MOST_JOINTS = 6;
+const JOINT = /[,.;?!]\s+(?:(?:and|then|but)\s+)?(?:then\s+)?|\s+(?:and|then|&|plus)\s+(?:then\s+)?/giu;
+
+/**
+ * Two requests joined, one of which is else a message of its own: `undo that and start`, `share it with Owen and what
+ * does it cost`; `never mind, pouch 12 in wide` is the second alone. Undefined unless both are read whole.
+ */
+export function together(text: string, context: Context, one: (text: string) => Reading): Reading | undefined {
+  if (text.length > MOST_CHARACTERS) return undefined;
+  for (const { index, 0: joint } of [...text.matchAll(JOINT)].slice(0, MOST_JOINTS)) {
+    const [before, behind] = [text.slice(0, index), text.slice(index + joint.length)];
+    const isDropped = shortRequest(before)?.kind === 'drop';
+    const kinds = [before, behind].map((part) => apartIn(part, context));
+    if (!isDropped && kinds.every((kind) => kind === undefined)) continue;
+    // A lone word behind a name may be a name too: `share it with Owen and Cap`.
+    const isName = kinds[0] === 'share' && !/\s/.test(behind) && shortRequest(behind) === undefined;
+    const read = (isDropped ? [behind] : [before, behind]).map(one);
+    if (!isName && read.every(isWhole)) return read.reduce(joined);
+  }
+  return undefined;
+}
+
+const apartIn = (text: string, context: Context): Request['kind'] | undefined => {
+  const kind = (shortRequest(text) ?? batchRequest(text, context) ?? sharingIn(text, context.pieces))?.kind;
+  return kind !== undefined && APART.includes(kind) ? kind : undefined;
+};
+
+const isWhole = ({ meanings, trace }: Reading): boolean =>
+  trace.leftover.length === 0 && meanings.every(({ kind }) => kind !== 'unread');
+
+const joined = (a: Reading, b: Reading): Reading => ({
+  meanings: [...a.meanings, ...b.meanings],
+  trace: {
+    tokens: [...a.trace.tokens, ...b.trace.tokens],
+    mended: [...a.trace.mended, ...b.trace.mended],
+    leftover: [],
+  },
+});
