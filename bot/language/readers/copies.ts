@@ -61,6 +61,7 @@ function countAt(sheet: Sheet, index: number, named: Piece | undefined, piece: P
   if (isOf && THEM.includes(wordAt(sheet, index + 2) ?? '')) return [{ count, words: [index, index + 1, index + 2] }];
   if (isOf && sheet.tokens[index + 2] === undefined) return [{ count, words: [index, index + 1] }];
   if (named === undefined && isForSoMany(sheet, index)) return [{ count, words: [index] }];
+  if (named === undefined && isByDay(sheet, index)) return [{ count, words: [index] }];
   if (named === undefined && isOrdered(sheet, index, count)) return [{ count, words: [index] }];
   const described = named === undefined ? undefined : piecesAfter(sheet, index, count, named);
   if (described !== undefined) return [{ count, words: [index, ...described], isOfParts: named?.isPair === true }];
@@ -69,6 +70,14 @@ function countAt(sheet: Sheet, index: number, named: Piece | undefined, piece: P
   else if (isOfTakers || isTimes(sheet, index, named)) return [{ count, words: [index] }];
   return [];
 }
+
+const NEEDED = ['make', 'need', 'want', 'about', undefined];
+
+/** `20 by 5 december`: the day has been taken out of the tokens, but stands in the text. */
+const isByDay = (sheet: Sheet, index: number): boolean =>
+  sheet.tokens[index + 1] === undefined &&
+  NEEDED.includes(wordAt(sheet, index - 1)) &&
+  /^\s*(?:by|until|before|due)\b/i.test(sheet.text.slice(sheet.tokens[index]?.end));
 
 /** `make 4`, but `make it 4` is a size. */
 const isOrdered = (sheet: Sheet, index: number, count: number): boolean =>

@@ -25,6 +25,8 @@ const DATES: Rows = [
   ['pouch 11 in wide by 31 november', 'plan pouch width=279.4', NOVEMBER],
   ['pouch 11 in wide by november 31st', 'plan pouch width=279.4', NOVEMBER],
   ['pouch 11 in wide by 2026-11-31', 'plan pouch width=279.4', NOVEMBER],
+  ['20 by 5 december', 'change x20 by=2026-12-05', { ...NOVEMBER, ...POUCH }],
+  ['make it 20 by 5 december', 'change width=508 by=2026-12-05', { ...NOVEMBER, ...POUCH }],
   ['for saturday', 'change by=2026-11-13 event=2026-11-14', { ...NOVEMBER, ...POUCH }],
 ];
 
