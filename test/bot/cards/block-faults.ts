@@ -124,4 +124,8 @@ function elementFaults({ type, options, initial_option, initial_value = '', max_
 export const textsOf = (blocks: readonly Block[]): string[] =>
   blocks
     .filter(({ type }) => type !== 'actions')
-    .flatMap((block) => nodes(block).flatMap(({ text }) => (typeof text === 'string' ? [text] : [])));
+    .flatMap((block) =>
+      nodes(block).flatMap(({ text, type, user_id: id }) =>
+        typeof text === 'string' ? [text] : type === 'user' ? [`@${id}`] : [],
+      ),
+    );
