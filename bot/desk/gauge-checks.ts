@@ -11,7 +11,7 @@ export const MOST_ROWS = 20_000;
 const COUNTED: Range = { min: 0.5, max: MOST_ROWS };
 const UNRAVELLED: Range = { min: 1, max: MOST_ROWS };
 /** Yarn counts that a hand-cranked machine takes, in tex, with room to spare; and the published categories. From memory. */
-export const TEX: Range = { min: 5, max: 10_000 };
+export const TEX: Range = { min: 20, max: 20_000 };
 const CATEGORY: Range = { min: 0, max: 7 };
 /** Row heights and stitch widths of hand-cranked knitting, from the finest to the thickest. From memory. */
 const SPACING_MM: Range = { min: 0.8, max: 40 };

@@ -26,6 +26,7 @@ import { readTeam } from './readers/teams.js';
 import { countsIn } from './readers/tension.js';
 import { squared, wantedParts } from './readers/unsaid.js';
 import { asksMachine, machineAsked } from './readers/which-machines.js';
+import { hiddenCounts } from './readers/yarn-counts.js';
 import { NO_YARN } from './readers/yarns.js';
 import { sections } from './sections.js';
 import { severalSizes } from './several.js';
@@ -57,6 +58,7 @@ export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefi
   const isOfMachines = asksMachine(sheet, context);
   const ofYarn = readOtherYarn(sheet, context);
   if (ofYarn !== undefined) return [ofYarn];
+  const spun = hiddenCounts(sheet);
   const costs = [...readRates(sheet), ...readCosts(sheet, context)];
   const stripes = readStripes(sheet, context);
   const buying = buyingMeanings(sheet, context);
@@ -67,6 +69,7 @@ export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefi
     ...shelfMeanings(sheet, context),
     ...workMeanings(sheet, context, bare),
   ];
+  for (const i of spun) sheet.uses[i] = undefined;
   const guess = work.some(({ kind }) => kind === 'reading' || kind === 'finish') ? guessIn(sheet) : undefined;
   if (guess !== undefined) return [{ kind: 'unread', why: 'guess', words: guess }];
   const mayChange = context.subjectPiece !== undefined && work.every(({ kind }) => OF_PLAN.includes(kind));

@@ -13,11 +13,13 @@ import {
   wordAt,
 } from '../sheet.js';
 import { COLOURS, FIBRES } from '../vocabulary.js';
+import { countAt, wrapsAt } from './yarn-counts.js';
 
 /** What is known of the yarn: `category 4`, `medium weight`, `500 tex`, `200 m per 100 g`. */
 export function readYarnWeight(sheet: Sheet): GaugeAsk['weight'] {
-  const spun = texAt(sheet) ?? putUp(sheet);
-  const category = categoryAt(sheet);
+  const spun = texAt(sheet) ?? countAt(sheet) ?? putUp(sheet);
+  const wraps = wrapsAt(sheet);
+  const category = wraps ?? categoryAt(sheet);
   if (spun === undefined && category === undefined) return undefined;
   const words = [spun, category].flatMap((one) => (one === undefined ? [] : [one]));
   for (const { from, to } of words) claim(sheet, 'yarn weight', ...indexesBetween(from, to));
@@ -25,7 +27,7 @@ export function readYarnWeight(sheet: Sheet): GaugeAsk['weight'] {
   return {
     ...(category && { category: category.number }),
     ...(spun && { tex: spun.tex }),
-    said: bracketed(sheet, saidBetween(sheet, first.from, first.to)),
+    said: `${bracketed(sheet, saidBetween(sheet, first.from, first.to))}${wraps === undefined ? '' : `, about category ${wraps.number} by a rule of thumb`}`,
   };
 }
 
