@@ -7,12 +7,10 @@ import {
   type YarnOutcome,
   type YarnPurchase,
 } from '../../core/index.js';
+import { NO_CURRENCY } from '../money.js';
 import type { Bought } from '../replies/buy.js';
 import type { Ball } from '../store/ports.js';
 import type { Way } from './put-ups.js';
-
-/** Stands for a currency that nobody has named: ISO 4217 keeps it for no currency. */
-const NO_CURRENCY = 'XXX';
 
 /** What must be held, and what joins it. */
 export type Wanted = { need: Needed; sure: number; have: readonly Balls[] };
