@@ -114,7 +114,6 @@ export const Request = z.discriminatedUnion('kind', [
     kind: z.literal('set_rates'),
     rates: z.array(RateAsk).min(1),
     team: z.boolean().optional(),
-    said: z.string(),
   }),
   z.object({ kind: z.literal('show_rates') }),
   z.object({ kind: z.literal('cost'), cost: CostAsk }),

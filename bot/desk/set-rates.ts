@@ -16,7 +16,7 @@ const MOST_PERCENT = { overhead: 1000, fee: 90 };
 
 /** Lines of the rate card → kept in place of what was said of them before. */
 export const setRatesDesk: Desk<'set_rates'> = async (request, at) => {
-  const { rates: asks, team = false, said } = request;
+  const { rates: asks, team = false } = request;
   const problems = asks.flatMap(problemsOf);
   if (problems.length > 0) return refusal(at, ...problems);
   const prices = priced(
@@ -51,9 +51,19 @@ export const setRatesDesk: Desk<'set_rates'> = async (request, at) => {
       assumed: prices.assumed,
       offers: [UNDO],
     },
-    talk: withStored({ ...at.talk, pending: undefined }, said, effects),
+    talk: withStored({ ...at.talk, pending: undefined }, `on the rate card, ${asks.map(nameOf).join(', ')}`, effects),
   };
 };
+
+const NAMES: Readonly<Record<RateAsk['of'], string>> = {
+  hour: 'your time',
+  overhead: 'overhead',
+  packing: 'packing',
+  fee: 'the fee',
+  stall: 'the stall',
+  notion: 'a notion',
+};
+const nameOf = ({ of, name = NAMES[of] }: RateAsk): string => name;
 
 function effectOf({ owner, of, name, value }: Rate, before: readonly Rate[]): Effect {
   const known = before.find((rate) => rate.owner === owner && rate.of === of && sameKey(rate.name, name));

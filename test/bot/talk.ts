@@ -21,6 +21,8 @@ export type Talk = {
   take(input: Turn['input'], more?: Partial<Turn>): Promise<Answered>;
   /** Words typed, and the answer to them. */
   say(text: string, more?: Partial<Turn>): Promise<Answer>;
+  /** Lines typed one after another, and the answer to the last. */
+  sayAll(...lines: string[]): Promise<Answer>;
   /** A request as a door would make it of words or a button, straight to its desk. */
   ask(request: Request): Promise<Reply>;
   /** A button of the card that offered last. */
@@ -69,6 +71,13 @@ export async function talk(fault: Fault = (bound) => bound, path = ':memory:'): 
     within,
     conversation,
     say: (text, more) => answered({ text }, more),
+    async sayAll(...lines) {
+      const answers: Answer[] = [];
+      for (const text of lines) answers.push(await answered({ text }));
+      const last = answers.at(-1);
+      if (last === undefined) throw new Error('nothing was said');
+      return last;
+    },
     ask: (request) =>
       within(async (bound) => {
         const maker = await held(bound);

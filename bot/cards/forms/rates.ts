@@ -109,7 +109,6 @@ const ratesAsk = (rates: RateAsk[], team: boolean | undefined): RatesAsk => ({
   kind: 'set_rates',
   rates,
   ...(team && { team }),
-  said: 'what the rate card said',
 });
 
 const nothingNew = ({ rates }: Known): Fault => ({

@@ -99,7 +99,7 @@ export function readRates(sheet: Sheet): Meaning[] {
   });
   if (rates.length === 0) return [];
   const team = /\bteam'?s?\b/i.test(sheet.text);
-  return [{ kind: 'set_rates', rates, ...(team && { team }), said: 'what the rate card said' }];
+  return [{ kind: 'set_rates', rates, ...(team && { team }) }];
 }
 
 /** True behind words that ask: the stall of `how many pay for the stall at 35` is not told to cost 35. */

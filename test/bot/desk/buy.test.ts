@@ -12,11 +12,7 @@ beforeEach(async () => {
 });
 afterEach(() => t.close());
 
-const said = async (...lines: string[]) => {
-  let answer = await t.say(lines[0] ?? '');
-  for (const line of lines.slice(1)) answer = await t.say(line);
-  return answer;
-};
+const said = (...lines: string[]) => t.sayAll(...lines);
 const bought = async (...lines: string[]) => replyOf(await said(...lines), 'buy');
 const factOf = (answer: Awaited<ReturnType<typeof said>>, label: string) =>
   answer.card.facts.find((fact) => fact.label === label)?.text;

@@ -11,11 +11,7 @@ beforeEach(async () => {
 });
 afterEach(() => t.close());
 
-const said = async (...lines: string[]) => {
-  let answer = await t.say(lines[0] ?? '');
-  for (const line of lines.slice(1)) answer = await t.say(line);
-  return answer;
-};
+const said = (...lines: string[]) => t.sayAll(...lines);
 const costOf = async (...lines: string[]) => replyOf(await said(...lines), 'cost');
 const text = async (line: string): Promise<string> => plainText((await t.say(line)).card);
 
@@ -157,7 +153,7 @@ test('a rate is told anew, and taken back and put in again', async () => {
   await said('my time is €16 an hour', 'my time is 18 an hour');
   const hour = async () => replyOf(await t.say('my rates'), 'rates').rates.map(({ value }) => value.prices[0]?.minor);
   expect(await hour()).toEqual([1800]);
-  await t.say('undo');
+  expect((await t.say('undo')).card.lead).toBe('Taken back: on the rate card, your time');
   expect(await hour()).toEqual([1600]);
   await t.say('undo');
   expect(await hour()).toEqual([]);

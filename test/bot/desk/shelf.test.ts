@@ -19,11 +19,7 @@ afterEach(async () => {
   rmSync(join(path, '..'), { recursive: true });
 });
 
-const said = async (...lines: string[]) => {
-  let answer = await t.say(lines[0] ?? '');
-  for (const line of lines.slice(1)) answer = await t.say(line);
-  return answer;
-};
+const said = (...lines: string[]) => t.sayAll(...lines);
 
 /** What a maker sees on their own shelf and the team's: name, lot, mg or pieces left, of it set aside. */
 const onShelf = (who?: typeof OWEN) =>

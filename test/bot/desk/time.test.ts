@@ -13,11 +13,7 @@ beforeEach(async () => {
 });
 afterEach(() => t.close());
 
-const said = async (...lines: string[]) => {
-  let answer = await t.say(lines[0] ?? '');
-  for (const line of lines.slice(1)) answer = await t.say(line);
-  return answer;
-};
+const said = (...lines: string[]) => t.sayAll(...lines);
 
 /** What is in a maker's log, each step in whole seconds. */
 const log = (who?: typeof OWEN): Promise<Partial<Record<Driver, number>>[]> =>

@@ -10,11 +10,7 @@ beforeEach(async () => {
 });
 afterEach(() => t.close());
 
-const said = async (...lines: string[]) => {
-  let answer = await t.say(lines[0] ?? '');
-  for (const line of lines.slice(1)) answer = await t.say(line);
-  return answer;
-};
+const said = (...lines: string[]) => t.sayAll(...lines);
 const yarnOf = async (...lines: string[]) => {
   const { yarn } = replyOf(await said(...lines), 'plan').plan;
   if (yarn === undefined) throw new Error('a plan without yarn');
