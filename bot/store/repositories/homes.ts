@@ -1,16 +1,14 @@
 import type { Kysely } from 'kysely';
 import type { Bound } from '../ports.js';
+import { prepared } from '../prepared.js';
 import type { Tables } from '../schema.js';
 
 export function homes(db: Kysely<Tables>, workspaceId: string): Bound['homes'] {
   return {
-    of: (makerId) =>
-      db
-        .selectFrom('home')
-        .select(['channel', 'page'])
-        .where('workspace_id', '=', workspaceId)
-        .where('maker_id', '=', makerId)
-        .executeTakeFirst(),
+    async of(makerId) {
+      const [home] = await ofMaker(db, { workspaceId, makerId });
+      return home;
+    },
 
     async opened(makerId, channel, at) {
       await db
@@ -30,3 +28,11 @@ export function homes(db: Kysely<Tables>, workspaceId: string): Bound['homes'] {
     },
   };
 }
+
+const ofMaker = prepared((db, { workspaceId, makerId }: { workspaceId: string; makerId: string }) =>
+  db
+    .selectFrom('home')
+    .select(['channel', 'page'])
+    .where('workspace_id', '=', workspaceId)
+    .where('maker_id', '=', makerId),
+);

@@ -1,8 +1,9 @@
-import type { Kysely, Selectable } from 'kysely';
+import { type Kysely, type Selectable, sql } from 'kysely';
 import { v7 } from 'uuid';
 import { DaysOff, WeekHours } from '../../hours.js';
 import { jsonColumn } from '../json.js';
 import type { Bound, Maker } from '../ports.js';
+import { prepared } from '../prepared.js';
 import type { Tables } from '../schema.js';
 
 const weekJson = jsonColumn(WeekHours);
@@ -13,26 +14,8 @@ export function makers(db: Kysely<Tables>, workspaceId: string): Bound['makers']
 
   return {
     async held(slackUserId, name) {
-      const row = await db
-        .insertInto('maker')
-        .values({
-          workspace_id: workspaceId,
-          id: v7(),
-          slack_user_id: slackUserId,
-          name,
-          units: null,
-          time_zone: 'UTC',
-          currency: '',
-          hours_json: '',
-          days_off_json: '',
-        })
-        .onConflict((on) =>
-          on
-            .columns(['workspace_id', 'slack_user_id'])
-            .doUpdateSet(name === '' ? { slack_user_id: slackUserId } : { name }),
-        )
-        .returningAll()
-        .executeTakeFirstOrThrow();
+      const [row] = await opened(db, { workspaceId, id: v7(), slackUserId, name });
+      if (row === undefined) throw new Error('a maker was neither made nor found');
       return maker(row);
     },
 
@@ -85,6 +68,31 @@ export function makers(db: Kysely<Tables>, workspaceId: string): Bound['makers']
     },
   };
 }
+
+type Opened = { workspaceId: string; id: string; slackUserId: string; name: string };
+
+/** An empty name, of a door that tells none, leaves the one that is known. */
+const opened = prepared((db, { workspaceId, id, slackUserId, name }: Opened) =>
+  db
+    .insertInto('maker')
+    .values({
+      workspace_id: workspaceId,
+      id,
+      slack_user_id: slackUserId,
+      name,
+      units: null,
+      time_zone: 'UTC',
+      currency: '',
+      hours_json: '',
+      days_off_json: '',
+    })
+    .onConflict((on) =>
+      on.columns(['workspace_id', 'slack_user_id']).doUpdateSet(({ ref }) => ({
+        name: sql<string>`coalesce(nullif(${ref('excluded.name')}, ''), ${ref('maker.name')})`,
+      })),
+    )
+    .returningAll(),
+);
 
 const maker = (row: Selectable<Tables['maker']>): Maker => ({
   id: row.id,

@@ -1,12 +1,10 @@
 import type { Kysely, Selectable } from 'kysely';
 import type { Count } from '../../../core/index.js';
 import type { Bound, StoredMeasurement } from '../ports.js';
+import { prepared } from '../prepared.js';
 import type { Tables } from '../schema.js';
 
 export function measurements(db: Kysely<Tables>, workspaceId: string): Bound['measurements'] {
-  const rows = db.selectFrom('measurement').selectAll().where('workspace_id', '=', workspaceId);
-  const standing = rows.where('withdrawn_at_ms', 'is', null).orderBy('at_ms').orderBy('id');
-
   async function setWithdrawn(id: string, at: number | null): Promise<void> {
     await db
       .updateTable('measurement')
@@ -50,21 +48,15 @@ export function measurements(db: Kysely<Tables>, workspaceId: string): Bound['me
     },
 
     async of(profileId) {
-      return (await standing.where('profile_id', '=', profileId).execute()).map(measurement);
+      return (await ofProfile(db, { workspaceId, profileId })).map(measurement);
     },
 
     async inYarn(makerId, yarnId) {
-      const inYarn = db
-        .selectFrom('profile')
-        .select('id')
-        .where('workspace_id', '=', workspaceId)
-        .where('maker_id', '=', makerId)
-        .where('yarn_id', '=', yarnId);
-      return (await standing.where('profile_id', 'in', inYarn).execute()).map(measurement);
+      return (await ofYarn(db, { workspaceId, makerId, yarnId })).map(measurement);
     },
 
     async get(id) {
-      const row = await rows.where('id', '=', id).executeTakeFirst();
+      const row = await all(db, workspaceId).where('id', '=', id).executeTakeFirst();
       return row && measurement(row);
     },
 
@@ -72,6 +64,28 @@ export function measurements(db: Kysely<Tables>, workspaceId: string): Bound['me
     restore: (id) => setWithdrawn(id, null),
   };
 }
+
+const all = (db: Kysely<Tables>, workspaceId: string) =>
+  db.selectFrom('measurement').selectAll().where('workspace_id', '=', workspaceId);
+
+const standing = (db: Kysely<Tables>, workspaceId: string) =>
+  all(db, workspaceId).where('withdrawn_at_ms', 'is', null).orderBy('at_ms').orderBy('id');
+
+const ofProfile = prepared((db, { workspaceId, profileId }: { workspaceId: string; profileId: string }) =>
+  standing(db, workspaceId).where('profile_id', '=', profileId),
+);
+
+type OfYarn = { workspaceId: string; makerId: string; yarnId: string };
+
+const ofYarn = prepared((db, { workspaceId, makerId, yarnId }: OfYarn) =>
+  standing(db, workspaceId).where('profile_id', 'in', ({ selectFrom }) =>
+    selectFrom('profile')
+      .select('profile.id')
+      .where('profile.workspace_id', '=', workspaceId)
+      .where('profile.maker_id', '=', makerId)
+      .where('profile.yarn_id', '=', yarnId),
+  ),
+);
 
 function measurement(row: Selectable<Tables['measurement']>): StoredMeasurement {
   return {

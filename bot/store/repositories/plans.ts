@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { PlanAsk } from '../../request.js';
 import { jsonColumn } from '../json.js';
 import type { Bound, StoredPlan } from '../ports.js';
+import { prepared } from '../prepared.js';
 import type { Tables } from '../schema.js';
 
 const askJson = jsonColumn(PlanAsk);
@@ -21,29 +22,8 @@ export function plans(db: Kysely<Tables>, workspaceId: string): Bound['plans'] {
 
   return {
     async add({ id, makerId, piece, profileId, ask, numbers, engine, at }) {
-      await db
-        .insertInto('plan')
-        .values({
-          workspace_id: workspaceId,
-          id,
-          maker_id: makerId,
-          piece,
-          profile_id: profileId,
-          revision: 1,
-          at_ms: at,
-        })
-        .execute();
-      await db
-        .insertInto('plan_revision')
-        .values({
-          workspace_id: workspaceId,
-          plan_id: id,
-          revision: 1,
-          engine,
-          ask_json: askJson.text(ask),
-          numbers_json: numbersJson.text(numbers),
-        })
-        .execute();
+      await added(db, { workspaceId, id, makerId, piece, profileId, at });
+      await revised(db, { workspaceId, id, engine, ask: askJson.text(ask), numbers: numbersJson.text(numbers) });
     },
 
     async get(id, makerId) {
@@ -71,6 +51,22 @@ export function plans(db: Kysely<Tables>, workspaceId: string): Bound['plans'] {
     },
   };
 }
+
+type Added = { workspaceId: string; id: string; makerId: string; piece: string; profileId: string; at: number };
+
+const added = prepared((db, { workspaceId, id, makerId, piece, profileId, at }: Added) =>
+  db
+    .insertInto('plan')
+    .values({ workspace_id: workspaceId, id, maker_id: makerId, piece, profile_id: profileId, revision: 1, at_ms: at }),
+);
+
+type Revised = { workspaceId: string; id: string; engine: string; ask: string; numbers: string };
+
+const revised = prepared((db, { workspaceId, id, engine, ask, numbers }: Revised) =>
+  db
+    .insertInto('plan_revision')
+    .values({ workspace_id: workspaceId, plan_id: id, revision: 1, engine, ask_json: ask, numbers_json: numbers }),
+);
 
 const withRevision = (db: Kysely<Tables>, workspaceId: string) =>
   db

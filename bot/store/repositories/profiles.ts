@@ -1,18 +1,14 @@
 import type { Kysely } from 'kysely';
 import { v7 } from 'uuid';
 import type { Bound, Profile } from '../ports.js';
+import { prepared } from '../prepared.js';
 import type { Tables } from '../schema.js';
 import { openedMachine } from './machines.js';
 import { nameYarn, openedYarn } from './yarns.js';
 
 export function profiles(db: Kysely<Tables>, workspaceId: string): Bound['profiles'] {
   async function of(makerId: string): Promise<Profile[]> {
-    const rows = await joined(db, workspaceId)
-      .where('profile.maker_id', '=', makerId)
-      .orderBy('profile.used_at_ms', 'desc')
-      .orderBy('profile.id', 'desc')
-      .execute();
-    return rows.map(profile);
+    return (await ofMaker(db, { workspaceId, makerId })).map(profile);
   }
 
   return {
@@ -45,12 +41,7 @@ export function profiles(db: Kysely<Tables>, workspaceId: string): Bound['profil
     },
 
     async used(profileId, at) {
-      await db
-        .updateTable('profile')
-        .set({ used_at_ms: at })
-        .where('workspace_id', '=', workspaceId)
-        .where('id', '=', profileId)
-        .execute();
+      await usedNow(db, { workspaceId, profileId, at });
     },
   };
 }
@@ -79,6 +70,17 @@ function joined(db: Kysely<Tables>, workspaceId: string) {
       'profile.used_at_ms',
     ]);
 }
+
+const ofMaker = prepared((db, { workspaceId, makerId }: { workspaceId: string; makerId: string }) =>
+  joined(db, workspaceId)
+    .where('profile.maker_id', '=', makerId)
+    .orderBy('profile.used_at_ms', 'desc')
+    .orderBy('profile.id', 'desc'),
+);
+
+const usedNow = prepared((db, { workspaceId, profileId, at }: { workspaceId: string; profileId: string; at: number }) =>
+  db.updateTable('profile').set({ used_at_ms: at }).where('workspace_id', '=', workspaceId).where('id', '=', profileId),
+);
 
 function profile(row: Awaited<ReturnType<ReturnType<typeof joined>['executeTakeFirstOrThrow']>>): Profile {
   return {

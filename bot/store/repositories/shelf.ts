@@ -1,6 +1,7 @@
 import { type Kysely, type Selectable, sql } from 'kysely';
 import { v7 } from 'uuid';
 import type { Bound, Lot, LotMove } from '../ports.js';
+import { prepared } from '../prepared.js';
 import type { Tables } from '../schema.js';
 import { named } from './named.js';
 import { ballColumns, priceColumns, priceOf } from './put-ups.js';
@@ -44,16 +45,7 @@ export function shelf(db: Kysely<Tables>, workspaceId: string): Bound['shelf'] {
 
   return {
     async of(makerId) {
-      const rows = await db
-        .selectFrom('lot')
-        .selectAll()
-        .where('workspace_id', '=', workspaceId)
-        .where('owner', 'in', [makerId, ''])
-        .orderBy('name_key')
-        .orderBy('dye_lot')
-        .orderBy('owner', 'desc')
-        .execute();
-      return rows.map(lot);
+      return (await ofMaker(db, { workspaceId, makerId })).map(lot);
     },
 
     async opened({ owner, kind, name, dyeLot }, at) {
@@ -162,6 +154,17 @@ export function shelf(db: Kysely<Tables>, workspaceId: string): Bound['shelf'] {
     },
   };
 }
+
+const ofMaker = prepared((db, { workspaceId, makerId }: { workspaceId: string; makerId: string }) =>
+  db
+    .selectFrom('lot')
+    .selectAll()
+    .where('workspace_id', '=', workspaceId)
+    .where('owner', 'in', [makerId, ''])
+    .orderBy('name_key')
+    .orderBy('dye_lot')
+    .orderBy('owner', 'desc'),
+);
 
 const lot = (row: Selectable<Tables['lot']>): Lot => ({
   id: row.id,

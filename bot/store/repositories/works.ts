@@ -1,5 +1,6 @@
 import type { Kysely } from 'kysely';
 import type { Bound, Work } from '../ports.js';
+import { prepared } from '../prepared.js';
 import type { Tables } from '../schema.js';
 import { tally } from './tally.js';
 
@@ -35,13 +36,7 @@ export function works(db: Kysely<Tables>, workspaceId: string): Bound['works'] {
     },
 
     async open(makerId) {
-      const rows = await counted(db, workspaceId)
-        .where('work.maker_id', '=', makerId)
-        .where('work.ended_at_ms', 'is', null)
-        .orderBy('work.touched_at_ms', 'desc')
-        .orderBy('work.id', 'desc')
-        .execute();
-      return rows.map(work);
+      return (await inHand(db, { workspaceId, makerId })).map(work);
     },
 
     async get(id, makerId) {
@@ -114,6 +109,14 @@ const counted = (db: Kysely<Tables>, workspaceId: string) =>
     )
     .selectAll('work')
     .select('tally_entry.rows');
+
+const inHand = prepared((db, { workspaceId, makerId }: { workspaceId: string; makerId: string }) =>
+  counted(db, workspaceId)
+    .where('work.maker_id', '=', makerId)
+    .where('work.ended_at_ms', 'is', null)
+    .orderBy('work.touched_at_ms', 'desc')
+    .orderBy('work.id', 'desc'),
+);
 
 const work = (row: Awaited<ReturnType<ReturnType<typeof counted>['executeTakeFirstOrThrow']>>): Work => ({
   id: row.id,

@@ -1,6 +1,7 @@
 import type { Kysely, Selectable } from 'kysely';
 import { v7 } from 'uuid';
 import type { Bound, Yarn } from '../ports.js';
+import { prepared } from '../prepared.js';
 import type { Tables } from '../schema.js';
 import { named } from './named.js';
 
@@ -47,25 +48,14 @@ export async function nameYarn(
 }
 
 export function yarns(db: Kysely<Tables>, workspaceId: string): Bound['yarns'] {
-  const known = () =>
-    db
-      .selectFrom('yarn')
-      .select(['id', 'name', 'category', 'tex', 'since_day'])
-      .where('workspace_id', '=', workspaceId);
-
   return {
     async of(makerId) {
-      const rows = await known()
-        .where('maker_id', '=', makerId)
-        .where('name_key', '<>', '')
-        .orderBy('name_key')
-        .execute();
-      return rows.map(yarn);
+      return (await ofMaker(db, { workspaceId, makerId })).map(yarn);
     },
 
     async opened(makerId, name) {
       const id = await openedYarn(db, workspaceId, makerId, name);
-      return yarn(await known().where('id', '=', id).executeTakeFirstOrThrow());
+      return yarn(await known(db, workspaceId).where('id', '=', id).executeTakeFirstOrThrow());
     },
 
     async describe(id, { category, tex, since }) {
@@ -78,6 +68,13 @@ export function yarns(db: Kysely<Tables>, workspaceId: string): Bound['yarns'] {
     },
   };
 }
+
+const known = (db: Kysely<Tables>, workspaceId: string) =>
+  db.selectFrom('yarn').select(['id', 'name', 'category', 'tex', 'since_day']).where('workspace_id', '=', workspaceId);
+
+const ofMaker = prepared((db, { workspaceId, makerId }: { workspaceId: string; makerId: string }) =>
+  known(db, workspaceId).where('maker_id', '=', makerId).where('name_key', '<>', '').orderBy('name_key'),
+);
 
 const yarn = (row: Pick<Selectable<Tables['yarn']>, 'id' | 'name' | 'category' | 'tex' | 'since_day'>): Yarn => ({
   id: row.id,
