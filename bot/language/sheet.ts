@@ -81,7 +81,21 @@ export function quantityAtIndex(sheet: Sheet, index: number): Quantity | undefin
 
 /** Indexes of unclaimed quantities, left to right. */
 export const freeQuantities = (sheet: Sheet): number[] =>
-  sheet.tokens.flatMap((token, i) => (token.is === 'quantity' && isFree(sheet, i) ? [i] : []));
+  contentsOf(sheet).quantities.filter((i) => sheet.uses[i] === undefined);
+
+/** Where numbers stand in a text, and all its words, spoken numbers among them: dozens of readers ask for either. */
+type Contents = { quantities: readonly number[]; words: ReadonlySet<string> };
+
+const contents = new WeakMap<Sheet['tokens'], Contents>();
+
+function contentsOf(sheet: Sheet): Contents {
+  const known = contents.get(sheet.tokens);
+  if (known !== undefined) return known;
+  const quantities = sheet.tokens.flatMap(({ is }, i) => (is === 'quantity' ? [i] : []));
+  const words = new Set(sheet.tokens.flatMap((_, i) => spokenAt(sheet, i) ?? []));
+  contents.set(sheet.tokens, { quantities, words });
+  return { quantities, words };
+}
 
 /** The maker's own words from one token to another. */
 export const saidBetween = (sheet: Sheet, from: number, to: number): string =>
@@ -89,20 +103,21 @@ export const saidBetween = (sheet: Sheet, from: number, to: number): string =>
 
 export const said = (sheet: Sheet, index: number): string => saidBetween(sheet, index, index);
 
-/** True for a word, and for a number typed as that word: a `half` seam, the red `one`. */
-function isSpoken(sheet: Sheet, index: number, word: string): boolean {
+/** A word, or what was typed for a number: a `half` seam, the red `one`. */
+function spokenAt(sheet: Sheet, index: number): string | undefined {
   const token = sheet.tokens[index];
-  if (token?.is === 'word') return token.word === word;
-  return token?.is === 'quantity' && said(sheet, index).replace(/^an? /i, '').toLowerCase() === word;
+  if (token?.is === 'word') return token.word;
+  return token?.is === 'quantity' ? said(sheet, index).replace(/^an? /i, '').toLowerCase() : undefined;
 }
 
 /** True when free words stand one after another from `index`. */
 export const phraseAt = (sheet: Sheet, index: number, words: readonly string[]): boolean =>
-  words.every((word, k) => isFree(sheet, index + k) && isSpoken(sheet, index + k, word));
+  words.every((word, k) => isFree(sheet, index + k) && spokenAt(sheet, index + k) === word);
 
 /** Every place where a free phrase stands, given as words apart by spaces. */
 export function phrasePlaces(sheet: Sheet, phrase: string): { from: number; to: number }[] {
   const words = phrase.split(/[\s-]+/);
+  if (!contentsOf(sheet).words.has(words[0] ?? '')) return [];
   const places: { from: number; to: number }[] = [];
   for (let i = 0; i < sheet.tokens.length; i++)
     if (phraseAt(sheet, i, words)) places.push({ from: i, to: i + words.length - 1 });

@@ -86,8 +86,13 @@ const NOTION = new RegExp(
 );
 const PACK = new RegExp(`(${NUMBER}) for (${MONEY})`, 'gi');
 
+/** No text without one of these speaks of money. */
+const OF_MONEY =
+  /[$€£¥₹%:]|\b(?:per|is|are|at|apiece|ea|each|a piece|overheads?|time|hours?|hourly|rates?|labou?r|wage|charge|want|ask|take|fees?|packing|packaging|wrapping|stall|stand|pitch|booth|costs?|pric\w+|sell\w*|earn|make|get|break|wholesale|retail|shops?|pay|pattern|margin|mark-?up|how (?:many|much))\b/i;
+
 /** What is told of a rate card: `my time is 18 an hour`, `zips are 1.20 each, ten for 9`, `card fee 1.7%`. */
 export function readRates(sheet: Sheet): Meaning[] {
+  if (!OF_MONEY.test(sheet.text)) return [];
   const found = [
     ...RATE_FORMS.flatMap(([of, form]) => places(sheet, form).map((place) => ({ of, place }))),
     ...notions(sheet),
@@ -169,6 +174,7 @@ const COPIES_NEXT = new RegExp(`^(?:and |what about )(?:for |of )?${COUNT}(?: of
 /** What a piece costs and sells for: `what does it cost?`, `cost at 48`, `price at 40% margin`, `break even at 48`. */
 export function readCosts(sheet: Sheet, context: Context): Meaning[] {
   const { onCost = false } = context;
+  if (!onCost && !OF_MONEY.test(sheet.text)) return [];
   const text = sheet.text.trim().replace(/[?.!]+$/, '');
   if (SHOW.test(text)) return claimed(sheet, { kind: 'show_rates' });
   const shop = shopIn(sheet) ?? patternIn(sheet);
