@@ -38,10 +38,9 @@ export async function basisOf(on: PlanAsk['on'], at: At, profileId?: string) {
     on,
     [...profiles].sort((a, b) => Number(b.id === profileId) - Number(a.id === profileId)),
   );
-  const { profile, measurements } = await firstMeasured(meant.profiles, at);
+  const { profile, measurements, inYarn } = await firstMeasured(meant.profiles, at);
   const needles = meant.machine.needles ?? profile?.machine.needles;
   const borrowedFrom = profile !== undefined && isBorrowed(profile, meant) ? machineName(profile.machine) : undefined;
-  const inYarn = profile && (await at.store.measurements.inYarn(at.maker.id, profile.yarn.id));
   const yarn = profile && (await yarnTold({ profile, measurements, inYarn: inYarn ?? [], at }));
   return { meant, profile, measurements, needles, borrowedFrom, inYarn, yarn: yarn?.known, ball: yarn?.ball };
 }
@@ -69,14 +68,15 @@ export function triedOn(basis: Basis, ask: PlanAsk, piece: Piece, work?: InHand)
 async function firstMeasured(profiles: readonly Profile[], at: At) {
   const nearer: StoredMeasurement[] = [];
   for (const profile of profiles) {
-    const measurements = await at.store.measurements.of(profile.id);
+    const inYarn = await at.store.measurements.inYarn(at.maker.id, profile.yarn.id);
+    const measurements = inYarn.filter(({ profileId }) => profileId === profile.id);
     if (measurements.some(({ rows }) => rows !== undefined)) {
       const own = nearer.length === 0 ? measurements : measurements.map((m) => ({ ...m, stitches: undefined }));
-      return { profile, measurements: [...nearer, ...own] };
+      return { profile, measurements: [...nearer, ...own], inYarn };
     }
     nearer.push(...measurements);
   }
-  return { profile: undefined, measurements: [] };
+  return { profile: undefined, measurements: [], inYarn: undefined };
 }
 
 /** An ask whose bare numbers take the maker's unit, once that is known. */

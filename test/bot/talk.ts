@@ -1,5 +1,6 @@
 import { v7 } from 'uuid';
-import type { Conversation } from '../../bot/conversation.js';
+import { expect } from 'vitest';
+import { Conversation } from '../../bot/conversation.js';
 import { answer } from '../../bot/desk/index.js';
 import type { Reply } from '../../bot/reply.js';
 import type { Request } from '../../bot/request.js';
@@ -59,10 +60,15 @@ export async function talk(fault: Fault = (bound) => bound, path = ':memory:'): 
   const held = (bound: Bound, more: Partial<Turn> = {}) =>
     bound.makers.held(more.user?.slackUserId ?? 'U1', more.user?.name ?? 'Nadia', AT);
   const conversation: Talk['conversation'] = (more) =>
-    within(async (bound) => bound.conversations.of(more?.place ?? 'dm:D1', (await held(bound, more)).id, AT));
+    store.within(more?.slackTeamId ?? 'T1', async (bound) =>
+      bound.conversations.of(more?.place ?? 'dm:D1', (await held(bound, more)).id, AT),
+    );
   const answered = async (input: Turn['input'], more?: Partial<Turn>): Promise<Answer> => {
     const answer = await take(input, more);
     if (answer.status !== 'answered') throw new Error(`the turn was ${answer.status}`);
+    const talk = await conversation(more);
+    // The store remembers what it wrote last: another process reads it from its text, and must read the same.
+    expect(Conversation.parse(JSON.parse(JSON.stringify(talk)))).toEqual(talk);
     return answer;
   };
   return {
