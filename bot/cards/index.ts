@@ -1,6 +1,7 @@
 import type { Printing } from '../../core/index.js';
 import { printed } from '../../core/index.js';
 import type { Reply, ReplyOf } from '../reply.js';
+import { inBrief } from './also.js';
 import { batchCard } from './batch.js';
 import { buyCard } from './buy.js';
 import { type Card, plainCard } from './card.js';
@@ -13,9 +14,9 @@ import { hoursCard } from './hours.js';
 import { LIMITS, shortened } from './limits.js';
 import { machinesCard } from './machines.js';
 import { piecesCard } from './pieces.js';
-import { planCard, planInBrief, stepsCard } from './plan.js';
+import { planCard, stepsCard } from './plan.js';
 import { shelfCard, soldCard, stockedCard } from './shelf.js';
-import { sizesCard, sizesInBrief } from './sizes.js';
+import { sizesCard } from './sizes.js';
 import { answerCard, helpCard, problemCard, questionCard } from './talk.js';
 import { loggedCard, timeCard } from './time.js';
 import { countsCard, workCard } from './work.js';
@@ -68,7 +69,13 @@ const cards: Cards = {
   help: (reply, printing, beside) => helpCard(reply, beside, printing),
 };
 
-/** One message, one card: the last reply leads, records before it follow as "Recorded on the way". */
+/** Answers to requests that leave everything as it was. */
+const LOOKS: readonly Reply['kind'][] = [
+  ...(['gauges', 'pieces', 'machines', 'helps', 'time', 'hours', 'shelf', 'yarn_left', 'steps'] as const),
+  ...(['cost', 'buy', 'help', 'problem', 'question'] as const),
+];
+
+/** One message, one card: the last reply leads, answers before it follow in brief, records as "Recorded on the way". */
 export function card(replies: readonly Reply[], printing: Printing, beside: Beside): Card {
   const last = replies.at(-1);
   if (last === undefined) throw new Error('a turn has at least one reply');
@@ -76,13 +83,15 @@ export function card(replies: readonly Reply[], printing: Printing, beside: Besi
   const notes = records.flatMap((reply) => (reply.kind === 'stocked' ? reply.notes : []));
   const recorded = records.map((reply) => printed(reply.kind === 'gauge' ? reply.recorded : reply.lead, printing));
   const assumed = records.flatMap((reply) => reply.assumed.map((words) => printed(words, printing)));
-  const plans = replies.slice(0, -1).flatMap((reply) => {
-    if (reply.kind === 'sizes') return [sizesInBrief(reply)];
-    return reply.kind === 'plan' ? [planInBrief(reply, printing)] : [];
-  });
-  const made = (cards[last.kind] as Maker)(last, printing, { ...beside, stored: recorded.length > 0 });
+  const stored = replies.slice(0, -1).some(({ kind }) => !LOOKS.includes(kind));
+  const of = (reply: Reply): Card => (cards[reply.kind] as Maker)(reply, printing, { ...beside, stored });
+  const others = replies.slice(0, -1).filter(({ kind }) => kind !== 'gauge' && kind !== 'stocked');
+  const also = others.map((reply) => inBrief(reply, () => of(reply), printing));
+  const made = of(last);
+  const steps = [made, ...others.map(of)].map((one) => one.steps).find(({ length }) => length > 0) ?? [];
   return {
     ...made,
+    steps,
     lead: shortened(made.lead, LIMITS.lead),
     body: [
       ...(made.lead.length > LIMITS.lead ? [made.lead] : []),
@@ -93,7 +102,7 @@ export function card(replies: readonly Reply[], printing: Printing, beside: Besi
     ],
     facts: [
       ...withAssumed(made.facts, assumed),
-      ...plans.map((text) => ({ label: 'Also', text })),
+      ...also.map((text) => ({ label: 'Also', text })),
       ...(recorded.length === 0 ? [] : [{ label: 'Recorded on the way', text: `${recorded.join('; ')}.` }]),
       ...(beside.leftover.length === 0 || isUnread(last)
         ? []

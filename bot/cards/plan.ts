@@ -97,12 +97,27 @@ const onOther = ({ elsewhere, offers }: ReplyOf<'plan'>): string[] =>
 const assumedText = ({ plan, assumed, schedule }: ReplyOf<'plan'>, printing: Printing): string =>
   `${[...plan.assumed, ...assumed, ...(schedule?.assumed ?? [])].map((words) => printed(words, printing)).join('; ')}.`;
 
-/** A plan before the one that leads: its rows, size and chance, and what was taken for granted. */
+/** A plan before the answer that leads: its rows, size and chance, what was asked of it, and what was taken for granted. */
 export function planInBrief(reply: ReplyOf<'plan'>, printing: Printing): string {
   const { plan, ask } = reply;
   const on = plan.needles === undefined ? '' : ` on ${counted(plan.needles, 'needle')}`;
   const chance = capital(chanceText(plan, ask.values, printing));
-  return `knit ${counted(plan.rows, 'row')}${on}. ${sizeLine(plan, printing)} ${chance} Assumed: ${assumedText(reply, printing)}`;
+  const asked = [
+    ...(ask.focus.includes('yarn') ? yarnFact(plan, printing) : []),
+    ...(ask.focus.includes('notions') ? notionsFact(plan, printing) : []),
+    ...(reply.time === undefined ? [] : timeFact(reply.time)),
+    ...stripesFact(reply.stripes, printing),
+  ].map(({ label, text }) => `${label}: ${text}`);
+  return [
+    `knit ${counted(plan.rows, 'row')}${on}.`,
+    ...changedLine(reply.changed, printing),
+    ...plan.shortfalls.map((words) => printed(words, printing)),
+    sizeLine(plan, printing),
+    chance,
+    ...(ask.due === undefined ? [] : dueLines(reply, ask.due, printing)),
+    ...asked,
+    `Assumed: ${assumedText(reply, printing)}`,
+  ].join(' ');
 }
 
 /** What a maker asked for who did not ask for rows. */

@@ -3,7 +3,7 @@ import type { Meaning } from '../request.js';
 import type { Context } from './context.js';
 import { type BareUnit, typedValue } from './lengths.js';
 import { fieldOf, isSideOfAny } from './readers/fields.js';
-import { focusOf } from './readers/focus.js';
+import { focusAt, focusOf, readFocus } from './readers/focus.js';
 import { MACHINE_USES } from './readers/machines.js';
 import {
   claim,
@@ -51,9 +51,9 @@ export function withoutPiece(
   const left = sheet.tokens.flatMap((_, i) => (isLeftOver(sheet, i) ? [i] : []));
   if (context.subjectPiece !== undefined) {
     const focus = focusOf(sheet);
-    const isNeeded = focus.some((what) => what === 'notions' || what === 'yarn');
-    const again = (intent || isNeeded) && focus.length > 0 && left.length === 0;
-    if (again) return [{ kind: 'change', edit: { values: {}, on: {}, focus } }];
+    const isNeeded = focus.some((what) => what === 'notions' || what === 'yarn') || focusAt(sheet, 0) !== undefined;
+    if ((intent || isNeeded) && focus.length > 0 && left.length === 0)
+      return [{ kind: 'change', edit: { values: {}, on: {}, focus: readFocus(sheet) } }];
   }
   const isOpen = context.subjectPiece === undefined || isOfAnotherPiece(sheet, context);
   if (isOpen && intent && (asksSize || context.command === '/rows' || saysRows(sheet))) {

@@ -11,7 +11,7 @@ import { readContents, thingIn } from './readers/contents.js';
 import { COPIES, isOfEach, readCopies } from './readers/copies.js';
 import { readCosts, readRates } from './readers/costs.js';
 import { claimFieldWords } from './readers/fields.js';
-import { focusOf } from './readers/focus.js';
+import { readFocus } from './readers/focus.js';
 import { readGauge } from './readers/gauge.js';
 import { guessIn } from './readers/guesses.js';
 import { readOtherYarn } from './readers/other-yarn.js';
@@ -73,7 +73,7 @@ export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefi
   const guess = work.some(({ kind }) => kind === 'reading' || kind === 'finish') ? guessIn(sheet) : undefined;
   if (guess !== undefined) return [{ kind: 'unread', why: 'guess', words: guess }];
   const mayChange = context.subjectPiece !== undefined && work.every(({ kind }) => OF_PLAN.includes(kind));
-  if (work.length > 0 && stripes === undefined && !mayChange && !hasMore(sheet, context)) return work;
+  if (work.length > 0 && stripes === undefined && !mayChange && !hasMore(sheet, context)) return inTurn(work);
   const parts = sections(sheet, context.pieces);
   const read = parts.map((part) => {
     claimPronouns(part);
@@ -81,7 +81,7 @@ export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefi
   });
   sheet.uses.splice(0, sheet.uses.length, ...parts.flatMap(({ uses }) => uses));
   const others = read.flat().filter(({ kind }) => work.length === 0 || kind !== 'unread');
-  const all = [...work, ...withStripes(onOneBench(others), stripes)].sort((a, b) => turnOf(a) - turnOf(b));
+  const all = inTurn([...work, ...withStripes(onOneBench(others), stripes)]);
   return isOfMachines ? machineAsked(all, sheet) : all;
 }
 
@@ -124,6 +124,8 @@ const turnOf = ({ kind }: Meaning): number =>
         : kind === 'start'
           ? 4
           : 0;
+
+const inTurn = (meanings: readonly Meaning[]): Meaning[] => [...meanings].sort((a, b) => turnOf(a) - turnOf(b));
 
 /** A machine or yarn named for one of several plans is that of all. */
 function onOneBench(meanings: readonly Meaning[]): Meaning[] {
@@ -221,7 +223,7 @@ function newRequest(piece: Piece, values: Record<string, Value | null>, found: F
     values: Object.fromEntries(Object.entries(values).flatMap(([id, value]) => (value === null ? [] : [[id, value]]))),
     ...(sizes && { sizes }),
     on: records.length > 0 ? {} : on,
-    focus: focusOf(sheet),
+    focus: readFocus(sheet),
     due,
     ...(team && { team }),
   };
@@ -247,7 +249,7 @@ function followUp(values: Record<string, Value | null>, found: Found, isUnsized:
     ...records,
     {
       kind: 'change',
-      edit: { values, ...(sizes && { sizes }), on, copies, focus: focusOf(sheet), due, ...(team && { team }) },
+      edit: { values, ...(sizes && { sizes }), on, copies, focus: readFocus(sheet), due, ...(team && { team }) },
     },
   ];
 }

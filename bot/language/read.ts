@@ -16,6 +16,7 @@ import { sharingBehind, sharingIn } from './sharing.js';
 import { isLeftOut, isLeftOver, type Sheet, saidBetween, sheetOf, whichOf, whyOf } from './sheet.js';
 import { together } from './together.js';
 import { overWords, type Token, tokenized } from './token.js';
+import { unanswered } from './unanswered.js';
 import { ofHours } from './working-hours.js';
 
 export type Reading = { meanings: Meaning[]; trace: Trace };
@@ -34,6 +35,7 @@ export function read(text: string, context: Context): Reading {
     meanings: [{ kind: 'unread', why, words }],
     trace: { tokens: [], mended: [], leftover: [] },
   });
+  const whole = (meaning: Meaning): Reading => ({ meanings: [meaning], trace: wholeTrace(trimmed, meaning) });
   if (trimmed === '')
     return context.command === '/gauge'
       ? whole({ kind: 'show_gauge', on: {} })
@@ -44,7 +46,13 @@ export function read(text: string, context: Context): Reading {
   const behind = sharingBehind(trimmed, context.pieces);
   const before = behind && read(behind.plan, context);
   if (behind && before?.meanings.some(({ kind }) => kind === 'plan' || kind === 'change'))
-    return { ...before, meanings: [...before.meanings, behind.share] };
+    return {
+      meanings: [...before.meanings, behind.share],
+      trace: {
+        ...before.trace,
+        tokens: [...before.trace.tokens, usedWhole(trimmed.replace(behind.plan, ''), behind.share)],
+      },
+    };
   const joined = together(trimmed, context, (part) => read(part, context));
   if (joined !== undefined) return joined;
   const short =
@@ -63,7 +71,8 @@ export function read(text: string, context: Context): Reading {
   const typed = overWords(joinedTokens(figures.text, tokenized(figures.text)), figures.places);
   const { tokens, mended } = mendedTokens(typed.slice(0, MOST_TOKENS), context);
   const mendedShort = mended.length > 0 ? shortRequest(wordsOf(tokens)) : undefined;
-  if (mendedShort !== undefined) return { meanings: [mendedShort], trace: { tokens: [], mended, leftover: [] } };
+  if (mendedShort !== undefined)
+    return { meanings: [mendedShort], trace: { ...wholeTrace(trimmed, mendedShort), mended } };
   const sheet = sheetOf(trimmed, tokens);
   const chosen = sizeChosen(sheet, context);
   if (chosen !== undefined) return { meanings: chosen, trace: { tokens: usesOf(sheet), mended, leftover: [] } };
@@ -74,7 +83,7 @@ export function read(text: string, context: Context): Reading {
   }
   const found = meaningsOf(sheet, context, dueOf(days));
   const { meanings, unused } = withRemarks(found, days, noted?.note);
-  const leftover = [...leftoverOf(sheet), ...unused];
+  const leftover = [...leftoverOf(sheet), ...unanswered(sheet, meanings), ...unused];
   return { meanings, trace: { tokens: usesOf(sheet), mended, leftover } };
 }
 
@@ -85,7 +94,17 @@ function benchIn(text: string, context: Context): Bench {
   return readBench(sheetOf(named, tokens), context);
 }
 
-const whole = (meaning: Meaning): Reading => ({ meanings: [meaning], trace: { tokens: [], mended: [], leftover: [] } });
+/** Words that are one request as a whole, used as that. */
+const usedWhole = (text: string, { kind }: Meaning): Trace['tokens'][number] => ({
+  text: text.trim(),
+  usedAs: `${kind}, as a whole`,
+});
+
+const wholeTrace = (text: string, meaning: Meaning): Trace => ({
+  tokens: text === '' ? [] : [usedWhole(text, meaning)],
+  mended: [],
+  leftover: [],
+});
 
 /** The date taken out, so that its numbers pass for no size; places stay as they were. */
 const blanked = (text: string, { start, end }: DueDate): string =>

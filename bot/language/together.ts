@@ -16,6 +16,11 @@ const APART: readonly Request['kind'][] = [
   'share',
   'withdraw_share',
   'remind',
+  'show_gauge',
+  'show_pieces',
+  'show_shelf',
+  'where',
+  'give_up',
 ];
 /** Longer messages hold no such request. */
 const MOST_CHARACTERS = 300;

@@ -177,7 +177,8 @@ function rowsAt(sheet: Sheet, i: number, { inHand }: Context): number | undefine
 
 function sizeAt(sheet: Sheet, i: number, piece: Piece | undefined, bare: BareUnit): Finish['sizes'] {
   const quantity = quantityAtIndex(sheet, i);
-  if (quantity === undefined || quantity.unit === 'percent') return [];
+  const isPronoun = said(sheet, i).toLowerCase() === 'one';
+  if (quantity === undefined || quantity.unit === 'percent' || isPronoun) return [];
   if (COUNT_NOUNS[wordAt(sheet, i + 1) ?? ''] !== undefined) {
     claim(sheet, LEFT_OUT, i, i + 1);
     return [];

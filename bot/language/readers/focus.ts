@@ -1,5 +1,5 @@
 import type { PlanAsk } from '../../request.js';
-import { isFree, type Sheet, wordAt } from '../sheet.js';
+import { claim, isFree, type Sheet, wordAt } from '../sheet.js';
 import { TIME_ASKED } from './time-questions.js';
 
 /** Words for what a maker wants told first. */
@@ -19,13 +19,23 @@ const FOCUS: Record<string, PlanAsk['focus'][number]> = {
 const BRIEF = ['short', 'brief'];
 
 export function focusOf(sheet: Sheet): PlanAsk['focus'] {
-  const words = sheet.tokens.flatMap((_, i) => {
-    const isWaste = wordAt(sheet, i - 1) === 'waste';
-    const named = isFree(sheet, i) && !isWaste ? FOCUS[wordAt(sheet, i) ?? ''] : undefined;
-    if (named === 'steps' && BRIEF.includes(wordAt(sheet, i - 1) ?? '')) return 'checklist';
-    return named ?? (asksWhatElse(sheet, i) ? 'notions' : asksYarn(sheet, i) ? 'yarn' : []);
-  });
+  const words = sheet.tokens.flatMap((_, i) => focusAt(sheet, i) ?? []);
   return [...new Set([...words, ...(sheet.uses.includes(TIME_ASKED) ? ['time' as const] : [])])];
+}
+
+/** The same, with the words for it claimed. */
+export function readFocus(sheet: Sheet): PlanAsk['focus'] {
+  const focus = focusOf(sheet);
+  claim(sheet, 'told first', ...sheet.tokens.flatMap((_, i) => (focusAt(sheet, i) === undefined ? [] : [i])));
+  return focus;
+}
+
+/** What the word at an index is for, where it is to be told first. */
+export function focusAt(sheet: Sheet, i: number): PlanAsk['focus'][number] | undefined {
+  const isWaste = wordAt(sheet, i - 1) === 'waste';
+  const named = isFree(sheet, i) && !isWaste ? FOCUS[wordAt(sheet, i) ?? ''] : undefined;
+  if (named === 'steps' && BRIEF.includes(wordAt(sheet, i - 1) ?? '')) return 'checklist';
+  return named ?? (asksWhatElse(sheet, i) ? 'notions' : asksYarn(sheet, i) ? 'yarn' : undefined);
 }
 
 const YARN_UNITS = ['yards', 'yds', 'metres', 'meters'];

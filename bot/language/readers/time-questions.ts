@@ -19,7 +19,7 @@ const FORMS = [
   'how\\s+(?:much\\s+time|many\\s+hours)(?=\\s*\\??\\s*$)',
   '(?<=(?:\\band|&|,)\\s*)how\\s+long(?=\\s*[?.!]*\\s*$)',
   `(?<=(?:^|\\band)\\s*)(?:the\\s+)?time\\s+for\\s+(?:${COUNT}${NO_SIZE}|${WORK})`,
-  '(?<=(?:^|\\band|[&,+])\\s*)(?:the\\s+)?(?:working\\s+)?time(?:\\s+(?:needed|required))?(?=\\s*\\??\\s*$)',
+  '(?<=(?:^|\\band|[&,+])\\s*)(?:the\\s+)?(?:working\\s+)?time(?:\\s+(?:needed|required))?(?=\\s*(?:[?,&+]|and\\s|$))',
 ];
 const QUESTIONS = FORMS.map((form) => new RegExp(`(?<!\\p{L})${form}(?!\\p{L})`, 'iu'));
 

@@ -16,7 +16,7 @@ const BOTH: Rows = [
   ['with a 10 in zip, how much is it?', 'change closure=254; cost', POUCH],
   ["hat for a woman, what's it cost & how long", 'plan hat head=561.1 first=time; cost'],
   ['what do I need to buy and what does it cost?', 'change first=notions; cost', POUCH],
-  ['finished 11 in wide and took 85 minutes, what did it cost?', 'cost; log_time 5100; finish width=279.4', IN_HAND],
+  ['finished 11 in wide and took 85 minutes, what did it cost?', 'log_time 5100; finish width=279.4; cost', IN_HAND],
 ];
 
 const APART: Rows = [
@@ -28,9 +28,22 @@ const APART: Rows = [
   ['pouch 11 in wide and share it with Owen', 'plan pouch width=279.4; share Owen'],
   ['share it with Owen and Lotte, and what does it cost', 'share Owen+Lotte; cost', POUCH],
   ['never mind, pouch 12 in wide', 'plan pouch width=304.8'],
+  ['my gauge and what does it cost', 'show_gauge; cost', POUCH],
+  ['my shelf, and how many balls for 12', 'show_shelf; buy x12', POUCH],
+  ['undo and make it 12 wide', 'undo; change width=304.8', POUCH],
+  ['where am I and what does it cost?', 'where; cost', IN_HAND],
+  ['row 40, what does it cost?', 'tally to=40; cost', IN_HAND],
+  ['done, 10 7/8, start another', 'finish 276.22; start', IN_HAND],
+  ['done, start another one', 'finish; start', IN_HAND],
+  ['done and start the next one', 'finish; start', IN_HAND],
+  ['time and cost', 'cost; show_time', POUCH],
+  ['steps and what does it cost', 'change first=steps; cost', POUCH],
+  ['rows, time and cost', 'change; cost; show_time', POUCH],
 ];
 
 const NOT_TWO: Rows = [
+  ['start another pouch 11 in wide', 'plan pouch width=279.4', POUCH],
+  ['the next time and cost', 'cost', POUCH],
   ['share it with Owen and Lotte', 'share Owen+Lotte', POUCH],
   ['share this with Owen and Cap', 'share Owen+Cap', POUCH],
   ['tube 20 minutes long', 'plan plain-tube'],
