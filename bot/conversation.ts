@@ -52,6 +52,8 @@ export const Conversation = z.object({
   leadsIn: z.enum(['cm', 'in']).optional(),
   /** True right after an answer about cost: a bare price is then one. */
   onCost: z.boolean().optional(),
+  /** True right after it was told what would help: a small size is then what may be allowed. */
+  onHelp: z.boolean().optional(),
   /** The work that counts and readings in this talk are about. */
   workId: z.string().optional(),
   /** What was last asked to be bought, and for which plan. */

@@ -43,11 +43,18 @@ export const Request = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('looser'), way: z.enum(['looser', 'tighter']), percent: z.number().optional() }),
   /** Why the plan has its rows; `rows`: counts named, of which others than its own are set beside it. */
   z.object({ kind: z.literal('why'), rows: z.array(z.number()).max(2).default([]) }),
+  /** What a word for a chance means, of the plan in hand; without one the word of that plan. */
+  z.object({ kind: z.literal('explain_chance'), word: z.string().optional() }),
+  /** A count of rows that the maker holds against that of the plan in hand. */
+  z.object({ kind: z.literal('own_count'), rows: z.number() }),
+  /** How far the size that the rows make may be off, either way, or the range it may end in; without one as much as would help. */
+  z.object({ kind: z.literal('allow'), value: Value.optional() }),
   /** The value that replaces one of the last record: its length, its rows. */
   z.object({ kind: z.literal('correct'), value: Value, was: z.number().optional() }),
   /** Takes back the measurement that these words name. */
   z.object({ kind: z.literal('take_back'), said: z.string(), id: z.string().optional() }),
-  z.object({ kind: z.literal('start'), planId: z.string().optional() }),
+  /** `rows`: the maker's own count, where it is to stop. */
+  z.object({ kind: z.literal('start'), planId: z.string().optional(), rows: z.number().optional() }),
   /** `settles`: the maker chose between counts that disagreed. */
   z.object({
     kind: z.literal('tally'),
@@ -137,6 +144,8 @@ export const Request = z.discriminatedUnion('kind', [
   }),
   /** How long the plan in hand takes, for so many. */
   z.object({ kind: z.literal('show_time'), copies: z.number().optional() }),
+  /** What was logged: `isOfWork` of the piece on the machine or done last. */
+  z.object({ kind: z.literal('show_log'), isOfWork: z.boolean() }),
   z.object({ kind: z.literal('set_hours'), hours: z.array(HoursAsk).min(1) }),
   z.object({ kind: z.literal('show_hours') }),
   z.object({ kind: z.literal('set_time_zone'), zone: z.string() }),
@@ -172,6 +181,10 @@ export const Request = z.discriminatedUnion('kind', [
       'guess',
       'bare_gauge',
       'which_yarn',
+      /** A number that may be a price, a size, a machine or how many. */
+      'which_number',
+      'which_stripes',
+      'one_weight',
       'hours',
       'expired',
       /** Someone else's words without a size in them; the words of a bot. */

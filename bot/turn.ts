@@ -164,7 +164,8 @@ async function answeredIn(
   }
 
   const replies = exchanges.map(({ reply }) => reply);
-  talk = { ...talk, onCost: replies.at(-1)?.kind === 'cost' || undefined };
+  const ledBy = replies.at(-1)?.kind;
+  talk = { ...talk, onCost: ledBy === 'cost' || undefined, onHelp: ledBy === 'helps' || undefined };
   const offers = replies.at(-1)?.offers ?? [];
   if (offers.length > 0) {
     const named = NAMED.includes(replies.at(-1)?.kind ?? '');
@@ -219,13 +220,15 @@ const setsMaker = (request: Request): boolean =>
 /** Requests that leave everything as it was. */
 const LOOKS: readonly Request['kind'][] = [
   ...(['drop', 'help', 'show_gauge', 'show_pieces', 'show_shelf', 'steps', 'tell_gauge', 'thanks', 'unread'] as const),
+  ...(['explain_chance', 'own_count', 'show_log'] as const),
   ...(['what_helps', 'where', 'which_machine', 'which_size', 'why'] as const),
 ];
 
 /** True for a follow-up to the plan in hand, and for a way out of one that was refused. */
 const isEdit = (meaning: Meaning, request: Request): boolean =>
-  request.kind === 'plan' &&
-  (meaning.kind === 'change' || meaning.kind === 'size' || (meaning.kind === 'pick' && request.follows === true));
+  request.kind === 'allow' ||
+  (request.kind === 'plan' &&
+    (meaning.kind === 'change' || meaning.kind === 'size' || (meaning.kind === 'pick' && request.follows === true)));
 
 /** True for a plan asked for in full, or taken up from another: it takes the place of the one in hand. */
 const isNewPlan = (meaning: Meaning, request: Request, reply: Reply): boolean =>

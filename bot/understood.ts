@@ -64,6 +64,7 @@ async function contextOf(
     held: waiting?.words,
     command,
     onCost: talk.onCost,
+    onHelp: talk.onHelp,
     due,
   };
 }

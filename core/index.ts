@@ -63,7 +63,7 @@ export { pieceById, pieces } from './pieces/index.js';
 export { ENGINE, type Plan, type PlanInput, plan } from './plan.js';
 export { type PlannedSize, TENSION_REACH } from './planned-size.js';
 export type { FieldName, Offer, Outcome, Problem, Tight } from './problems.js';
-export { reasons } from './reasons.js';
+export { edgesOf, outcomeOf, reasons } from './reasons.js';
 export { type Remedy, remedies } from './remedies.js';
 export { type Panels, panelsInWords } from './sizing/in-panels.js';
 export type { RowChoice, Window } from './sizing/rows.js';

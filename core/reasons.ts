@@ -10,7 +10,7 @@ import { isRing } from './yarn/stripes.js';
  */
 export function reasons(plan: Plan, others: readonly number[]): Words[] {
   const { landing, onMachine, work } = plan;
-  const { rowsInPiece, loMm, hiMm, measure, chance: landed, rowsAtLo, rowsAtHi } = landing;
+  const { rowsInPiece, loMm, hiMm, measure, chance: landed } = landing;
   const row = work?.pitch ?? onMachine.row;
   const aimMm = Math.sqrt((loMm - measure.fixedMm) * (hiMm - measure.fixedMm)) + measure.fixedMm;
   const straightMm = (aimMm - measure.fixedMm) / measure.share;
@@ -19,14 +19,21 @@ export function reasons(plan: Plan, others: readonly number[]): Words[] {
     say`Wanted: ${range(loMm, hiMm)} ${adjectiveOf(plan)}, so aim for ${length(aimMm)}.`,
     ...straightened(measure, aimMm, straightMm),
     say`Sum: ${length(straightMm)} at ${millimetres(Math.exp(row.mu))} a row is ${count(rowsInPiece, 'row')}${closed(plan)}.`,
-    say`Edges: row ${Math.round(rowsAtLo)} would most likely give ${length(loMm)}, row ${Math.round(rowsAtHi)} would give ${length(hiMm)}.`,
+    say`Edges: ${edgesOf(plan)}`,
     say`Chance: the next piece may differ by about ${percent(spread)} from what was measured, which leaves it ${chance(landed)}.`,
-    ...others.map((other) => {
-      const { expectedMm, chance: there } = rowsGiven(other, landing, measure, row);
-      return say`${count(other, 'row')} would come out near ${length(expectedMm)}: ${chance(there)}.`;
-    }),
+    ...others.map((other) => outcomeOf(plan, other)),
   ];
 }
+
+/** What any count of rows would come to: `125 rows would come out near 12 5/8 in: unlikely (2%).` */
+export function outcomeOf({ landing, onMachine, work }: Plan, rows: number): Words {
+  const { expectedMm, chance: there } = rowsGiven(rows, landing, landing.measure, work?.pitch ?? onMachine.row);
+  return say`${count(rows, 'row')} would come out near ${length(expectedMm)}: ${chance(there)}.`;
+}
+
+/** The rows that would most likely end on either edge of what was asked. */
+export const edgesOf = ({ landing: { loMm, hiMm, rowsAtLo, rowsAtHi } }: Plan): Words =>
+  say`row ${Math.round(rowsAtLo)} would most likely give ${length(loMm)}, row ${Math.round(rowsAtHi)} would give ${length(hiMm)}.`;
 
 /** A row is finer than a tape shows, so it is told in mm whatever the reader's units. */
 const millimetres = (mm: number): string => `${mm.toFixed(2)} mm`;

@@ -129,7 +129,11 @@ function withAssumed(facts: Card['facts'], more: readonly string[]): Card['facts
 const MOST_QUOTED = 6;
 
 const quoted = (words: readonly string[]): string => {
-  const shown = words.slice(0, MOST_QUOTED).map((word) => `"${word.slice(0, 60)}"`);
+  const shown = words.slice(0, MOST_QUOTED).map((word) => {
+    // A hint that quotes what to say stands outside the quotes of what was typed.
+    const [, typed, hint] = /^([^"]*?): (.*".*)$/.exec(word) ?? [];
+    return hint === undefined ? `"${word.slice(0, 60)}"` : `"${typed}": ${hint}`;
+  });
   return words.length > MOST_QUOTED ? `${shown.join(', ')} and ${words.length - MOST_QUOTED} more` : shown.join(', ');
 };
 

@@ -67,6 +67,7 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
     sayings: [
       'start',
       'steps',
+      `why ${plan.rows}`,
       ...meeting(reply),
       ...(reply.schedule === undefined ? [] : ['remind me']),
       ...onOther(reply),

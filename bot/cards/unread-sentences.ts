@@ -68,6 +68,31 @@ export function unreadSentence({ why, words }: AnyProblem & { code: 'unread' }):
         ['A gauge is a count and a length: rows over a length, or needles and a flat width. Nothing was changed.'],
         ['5 rows to the inch', '110 rows in 22 in, 46 needles, 6 3/4 flat'],
       );
+    case 'which_number': {
+      const number = words.replace(/\D+/g, '');
+      const isStart = /^\D*(?:start|begin)/i.test(words);
+      return sentence(
+        `I cannot tell what the ${number} is: "${words.slice(0, MOST_SAID)}"`,
+        [isStart ? 'It may be a row to start at, or how many of them.' : 'It may be a price, a machine or a size.'],
+        isStart
+          ? ['start', `two of them`, `row ${number}`]
+          : [`cost at ${number}`, `on the ${number}`, `make it ${number}`],
+      );
+    }
+    case 'which_stripes':
+      return sentence(
+        'Which stripes should it have?',
+        ['Say the rows or the height of each colour, in order; the repeat follows from them.'],
+        ['stripes of 4 red 2 cream', '2 cm stripes in red and white', 'even stripes of 3 colours'],
+      );
+    case 'one_weight':
+      return sentence(
+        `One weight tells no use: ${words}`,
+        [
+          'Yarn used is what the cone lost, so say what it weighed before too. Yarn left is weighed without the empty cone.',
+        ],
+        ['cone 460 g before, 412 g after', '38 g left'],
+      );
     case 'which_yarn':
       return sentence(`I cannot tell which yarn: ${words}`, ['Say the yarn by its whole name.']);
     case 'no_size':

@@ -2,7 +2,7 @@ import { type Printing, percentOf, printedChance, printedMass, printedRange, pri
 import type { ReplyOf } from '../reply.js';
 import { assumedFact } from './assumed.js';
 import { type Card, plainCard } from './card.js';
-import { counted } from './names.js';
+import { capital, counted } from './names.js';
 
 /** Whether yarn left lasts: the rows to count on, the chance, the row to join by, and what it still reaches. */
 export function yarnLeftCard(reply: ReplyOf<'yarn_left'>, printing: Printing): Card {
@@ -13,6 +13,7 @@ export function yarnLeftCard(reply: ReplyOf<'yarn_left'>, printing: Printing): C
   const one = plan.parts === 1 ? '' : ` of one of the ${plan.parts}`;
   const shelf = from === 'shelf' ? [`${amount(yarn.left)} on the shelf, for all rows from the first.`] : [];
   const rest = from === 'shelf' ? `; the whole piece has ${stopAt}` : `, ${toGo} to go`;
+  if (yarn.left === 0) return noneLeft(reply, amount, printing);
   return plainCard(`${amount(yarn.left)} ${how}: count on ${counted(promised, 'row')}${rest}`, {
     body: [
       ...shelf,
@@ -27,6 +28,24 @@ export function yarnLeftCard(reply: ReplyOf<'yarn_left'>, printing: Printing): C
     ],
     offers,
     sayings: [...offers.flatMap(({ say }) => say ?? []), 'where am I'],
+  });
+}
+
+/** What the rest still takes, where nothing is left. */
+function noneLeft(
+  { yarn, at, stopAt, plan, assumed }: ReplyOf<'yarn_left'>,
+  amount: (n: number) => string,
+  printing: Printing,
+): Card {
+  const toGo = Math.max(0, stopAt - at);
+  const rows = at === 0 ? counted(toGo, 'row') : `${counted(toGo, 'row')} to go`;
+  return plainCard(`${capital(rows)}: about ${amount(toGo * yarn.perRow + yarn.toCome)} of yarn more`, {
+    body: [
+      `${plan.label}: each row takes ${amount(yarn.perRow)}, give or take ${percentOf(yarn.cv)}; ${amount(yarn.toCome)} of it is for grafting, seams and tails.`,
+      'Join a ball of the same dye lot; another may show.',
+    ],
+    facts: assumedFact(assumed, printing),
+    sayings: ['how many more balls do I need', 'where am I'],
   });
 }
 

@@ -1,10 +1,12 @@
 import type { Request, RequestKind } from '../request.js';
+import { allowDesk } from './allow.js';
 import { batchDesk, batchDoneDesk, batchWithoutDesk } from './batch.js';
 import { buyDesk } from './buy.js';
 import { clockDesk } from './clock.js';
 import { correctDesk } from './correct.js';
 import { costDesk } from './cost.js';
 import type { At, Desk, DeskAnswer } from './desk.js';
+import { explainChanceDesk } from './explain-chance.js';
 import { finishDesk } from './finish.js';
 import { formDesk } from './form.js';
 import { giveUpDesk } from './give-up.js';
@@ -14,6 +16,7 @@ import { looserDesk } from './looser.js';
 import { lostCountDesk } from './lost-count.js';
 import { patternPriceDesk, shopPriceDesk } from './money-questions.js';
 import { otherYarnDesk } from './other-yarn.js';
+import { ownCountDesk } from './own-count.js';
 import { planDesk } from './plan.js';
 import { readingDesk } from './reading.js';
 import { recordGaugeDesk } from './record-gauge.js';
@@ -28,6 +31,7 @@ import { setTimeZoneDesk } from './set-time-zone.js';
 import { shareDesk } from './share.js';
 import { showGaugeDesk } from './show-gauge.js';
 import { showHoursDesk } from './show-hours.js';
+import { showLogDesk } from './show-log.js';
 import { showPiecesDesk } from './show-pieces.js';
 import { showResultsDesk } from './show-results.js';
 import { showShelfDesk } from './show-shelf.js';
@@ -61,6 +65,9 @@ const desks: { [K in RequestKind]: Desk<K> } = {
   show_pieces: showPiecesDesk,
   what_helps: whatHelpsDesk,
   why: whyDesk,
+  explain_chance: explainChanceDesk,
+  own_count: ownCountDesk,
+  allow: allowDesk,
   looser: looserDesk,
   correct: correctDesk,
   take_back: takeBackDesk,
@@ -90,6 +97,7 @@ const desks: { [K in RequestKind]: Desk<K> } = {
   log_time: logTimeDesk,
   clock: clockDesk,
   show_time: showTimeDesk,
+  show_log: showLogDesk,
   set_hours: setHoursDesk,
   show_hours: showHoursDesk,
   set_time_zone: setTimeZoneDesk,

@@ -2,6 +2,7 @@ import { pieceById, say, type Words } from '../../core/index.js';
 import { withStored } from '../conversation.js';
 import type { StoredPlan, Work } from '../store/ports.js';
 import { type At, type Desk, type DeskAnswer, refusal } from './desk.js';
+import { MOST_ROWS } from './gauge-checks.js';
 import { machineName } from './names.js';
 import { tried } from './planning.js';
 import { setAside } from './set-aside.js';
@@ -10,7 +11,9 @@ import { workMeant, workShown } from './work-meant.js';
 import { countOffers } from './work-offers.js';
 
 /** A plan → a piece on the machine, its tally at 0. One machine holds one piece. */
-export const startDesk: Desk<'start'> = async ({ planId }, at) => {
+export const startDesk: Desk<'start'> = async ({ planId, rows }, at) => {
+  if (rows !== undefined && (rows < 1 || rows > MOST_ROWS))
+    return refusal(at, { code: 'count_outside', label: 'Rows', given: rows, min: 1, max: MOST_ROWS });
   const which = planId === undefined ? whichSize(at) : undefined;
   if (which !== undefined) return which;
   const stored = await planToStart(planId, at);
@@ -24,23 +27,31 @@ export const startDesk: Desk<'start'> = async ({ planId }, at) => {
   if (busy !== undefined) return busy.work.planId === stored.id ? standing(busy.work, at) : busyQuestion(busy.work, at);
 
   // On a machine whose gauge is borrowed it is that machine's profile that the piece will teach.
-  const own = await at.store.profiles.opened(at.maker.id, machine, profile.yarn.name, profile.tension, at.now);
+  const profileOfMachine = await at.store.profiles.opened(
+    at.maker.id,
+    machine,
+    profile.yarn.name,
+    profile.tension,
+    at.now,
+  );
   const work: Work = {
     id: at.newId(),
     makerId: at.maker.id,
     planId: stored.id,
-    profileId: own.id,
-    stopAt: outcome.value.rows,
+    profileId: profileOfMachine.id,
+    stopAt: rows ?? outcome.value.rows,
     rows: 0,
     startedAt: at.now,
     endedAt: undefined,
   };
   await at.store.works.start({ ...work, at: at.now });
-  const aside = await setAside(work.id, outcome.value, own, at);
+  const aside = await setAside(work.id, outcome.value, profileOfMachine, at);
   const said = `start of the ${piece.label.toLowerCase()}`;
   const effects = [{ did: 'started' as const, workId: work.id }, ...aside.effects];
   const talk = withStored({ ...at.talk, workId: work.id }, said, effects);
-  return standing(work, { ...at, talk }, aside.notes);
+  const mine = outcome.value.rows;
+  const owned = rows === undefined || rows === mine ? [] : [say`Your count. Mine is ${mine}.`];
+  return standing(work, { ...at, talk }, [...owned, ...aside.notes]);
 };
 
 /** The plan a button names, else the last of this talk, else the last made anywhere. */

@@ -8,6 +8,7 @@ import { MACHINE_USES } from './readers/machines.js';
 import {
   claim,
   freeQuantities,
+  isLeftOut,
   isLeftOver,
   quantityAtIndex,
   type Sheet,
@@ -95,7 +96,13 @@ const isLoneQuantity = (sheet: Sheet): boolean => {
   const [one, ...others] = sheet.tokens.flatMap((token, i) =>
     token.is === 'quantity' ? [{ unit: token.quantity.unit, use: sheet.uses[i] ?? '' }] : [],
   );
-  return one !== undefined && others.length === 0 && one.unit !== 'percent' && !MACHINE_USES.includes(one.use);
+  return (
+    one !== undefined &&
+    others.length === 0 &&
+    one.unit !== 'percent' &&
+    !MACHINE_USES.includes(one.use) &&
+    !isLeftOut(one.use)
+  );
 };
 
 /** The one number of a message as the answer to the open question; its unit alone where that was asked for. */

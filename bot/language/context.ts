@@ -33,6 +33,8 @@ export type Context = {
   held?: string | undefined;
   /** True right after an answer about cost: `at 52` is then a price. */
   onCost?: boolean | undefined;
+  /** True right after it was told what would help: `2.5 is fine` is then what may be allowed. */
+  onHelp?: boolean | undefined;
   command?: '/rows' | '/gauge' | '/walewright' | undefined;
   /** Reads a date after a cue word from the free part of a text; loaded only when there is a cue. */
   due?: ((text: string) => DueDate | undefined) | undefined;

@@ -3,7 +3,9 @@ import type { Bench, Edit, Meaning, PlanAsk, Value } from '../request.js';
 import { isAnswer, isOfAnotherPiece, loneReply, withoutPiece } from './answers.js';
 import { benchMeanings } from './bench.js';
 import type { Context, DueDate } from './context.js';
+import { inTurn } from './in-turn.js';
 import { type BareUnit, bareUnit } from './lengths.js';
+import { readAllowances } from './readers/allowances.js';
 import { bareGaugeIn } from './readers/bare-gauges.js';
 import { readBench, readNames, withNeedles } from './readers/bench.js';
 import { readChoices } from './readers/choices.js';
@@ -19,17 +21,19 @@ import { bodySizes, claimUnsized, readPeople, sizesOfSeveral } from './readers/p
 import { readPercents } from './readers/percents.js';
 import { piecePlaces, readPiece } from './readers/pieces.js';
 import { claimPronouns } from './readers/pronouns.js';
+import { readSizePairs } from './readers/size-pairs.js';
 import { readSizes } from './readers/sizes.js';
 import { claimStrangers } from './readers/strangers.js';
-import { readStripes } from './readers/stripes.js';
+import { isUntold, readStripes } from './readers/stripes.js';
 import { readTeam } from './readers/teams.js';
 import { countsIn } from './readers/tension.js';
 import { squared, wantedParts } from './readers/unsaid.js';
+import { oneWeighing } from './readers/weighings.js';
 import { asksMachine, machineAsked } from './readers/which-machines.js';
 import { hiddenCounts } from './readers/yarn-counts.js';
 import { NO_YARN } from './readers/yarns.js';
 import { sections } from './sections.js';
-import { severalSizes } from './several.js';
+import { type Several, severalSizes } from './several.js';
 import { freeQuantities, isLeftOver, LEFT_OUT, type Sheet, sheetOf, whichOf, wordAt } from './sheet.js';
 import { buyingMeanings, shelfMeanings } from './shelf.js';
 import { COUNT_NOUNS, PLAN_WORDS } from './vocabulary.js';
@@ -58,12 +62,16 @@ export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefi
   const isOfMachines = asksMachine(sheet, context);
   const ofYarn = readOtherYarn(sheet, context);
   if (ofYarn !== undefined) return [ofYarn];
+  const weighing = oneWeighing(sheet);
+  if (weighing !== undefined) return [{ kind: 'unread', why: 'one_weight', words: weighing }];
   const spun = hiddenCounts(sheet);
   const costs = [...readRates(sheet), ...readCosts(sheet, context)];
   const stripes = readStripes(sheet, context);
+  const allowed = readAllowances(sheet, context, bare);
   const buying = buyingMeanings(sheet, context);
   const work = [
     ...costs,
+    ...allowed,
     ...buying,
     ...benchMeanings(sheet, context),
     ...shelfMeanings(sheet, context),
@@ -82,6 +90,8 @@ export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefi
   sheet.uses.splice(0, sheet.uses.length, ...parts.flatMap(({ uses }) => uses));
   const others = read.flat().filter(({ kind }) => work.length === 0 || kind !== 'unread');
   const all = inTurn([...work, ...withStripes(onOneBench(others), stripes)]);
+  if (isUntold(sheet) && all.every(({ kind }) => kind === 'unread'))
+    return [{ kind: 'unread', why: 'which_stripes', words: sheet.text.trim().slice(0, 50) }];
   return isOfMachines ? machineAsked(all, sheet) : all;
 }
 
@@ -109,23 +119,6 @@ const hasMore = (sheet: Sheet, { pieces }: Context): boolean =>
   piecePlaces(sheet, pieces).length > 0 ||
   countsIn(sheet).length > 0 ||
   (freeQuantities(sheet).length > 0 && sheet.tokens.some((_, i) => PLAN_WORDS.includes(wordAt(sheet, i) ?? '')));
-
-/**
- * Records and the work come first, for the plans to use; what cannot be read comes before the plans, so that none is
- * made in vain; a plan is made before its yarn is bought and it is started.
- */
-const turnOf = ({ kind }: Meaning): number =>
-  kind === 'unread'
-    ? 1
-    : kind === 'plan' || kind === 'change'
-      ? 2
-      : ['buy', 'cost', 'show_time'].includes(kind)
-        ? 3
-        : kind === 'start'
-          ? 4
-          : 0;
-
-const inTurn = (meanings: readonly Meaning[]): Meaning[] => [...meanings].sort((a, b) => turnOf(a) - turnOf(b));
 
 /** A machine or yarn named for one of several plans is that of all. */
 function onOneBench(meanings: readonly Meaning[]): Meaning[] {
@@ -183,10 +176,11 @@ function sectionMeanings(sheet: Sheet, context: Context, bare: BareUnit, day: Du
   if (piece === undefined || (named === undefined && isOfAnotherPiece(sheet, context)))
     return [...records, ...withoutPiece(sheet, context, bare, intent, records.length > 0)];
   if (named === undefined && records.length > 0 && !intent) return records;
+  const pairs = first === undefined ? readSizePairs(sheet, piece, bare) : undefined;
   const sizes = first ?? readSizes(sheet, piece, bare, taken, lone);
   if (sizes.tooMany) return [{ kind: 'unread', why: 'too_many_sizes', words: sizes.tooMany }];
   if (sizes.strange) return [{ kind: 'unread', why: 'words', words: sizes.strange }];
-  const several = severalSizes(sizes, ofPersons);
+  const several: Several = pairs === undefined ? severalSizes(sizes, ofPersons) : { sizes: pairs };
   if (several.why !== undefined) return [{ kind: 'unread', why: several.why, words: several.words ?? '' }];
   const isUnsized = claimUnsized(sheet, piece, people, ofPersons, { ...bodies, ...sizes.values });
   const { [sizes.rivals?.id ?? '']: _, ...shared } = sizes.values;

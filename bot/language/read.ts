@@ -7,6 +7,8 @@ import { noteIn } from './notes.js';
 import { inFigures } from './number-words.js';
 import { batchRequest } from './readers/batch-requests.js';
 import { readBench } from './readers/bench.js';
+import { doubtfulNumber } from './readers/doubtful.js';
+import { ownCount } from './readers/own-counts.js';
 import { pickOf } from './readers/picks.js';
 import { piecePlaces } from './readers/pieces.js';
 import { shortRequest } from './readers/short.js';
@@ -60,6 +62,7 @@ export function read(text: string, context: Context): Reading {
     ofHours(trimmed) ??
     batchRequest(trimmed, context) ??
     pickOf(trimmed, context) ??
+    ownCount(trimmed, context) ??
     sharingIn(trimmed, context.pieces);
   if (short !== undefined && 'on' in short) return whole({ ...short, on: benchIn(trimmed, context) });
   if (short !== undefined) return whole(short);
@@ -76,6 +79,8 @@ export function read(text: string, context: Context): Reading {
   const sheet = sheetOf(trimmed, tokens);
   const chosen = sizeChosen(sheet, context);
   if (chosen !== undefined) return { meanings: chosen, trace: { tokens: usesOf(sheet), mended, leftover: [] } };
+  const doubtful = doubtfulNumber(trimmed, context);
+  if (doubtful !== undefined) return whole(doubtful);
   // A piece named with a size of its own is a new request.
   const isPieceAlone = tokens.every(({ is }) => is !== 'quantity');
   if (context.held !== undefined && isPieceAlone && piecePlaces(sheet, context.pieces).length > 0) {

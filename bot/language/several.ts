@@ -1,7 +1,8 @@
 import { MOST_SIZES, type Size, type Value } from '../request.js';
 import type { SizesRead } from './readers/sizes.js';
 
-type Several = { sizes: Size[] | undefined; why?: 'too_many_sizes' | 'too_many_at_once'; words?: string };
+/** `why` they cannot be planned in one go. */
+export type Several = { sizes: Size[] | undefined; why?: 'too_many_sizes' | 'too_many_at_once'; words?: string };
 
 /** Several sizes to be planned in one go: those typed in a list, else those of several persons; or why they cannot be. */
 export function severalSizes(

@@ -20,6 +20,8 @@ const APART: readonly Request['kind'][] = [
   'show_pieces',
   'show_shelf',
   'where',
+  'explain_chance',
+  'show_log',
   'give_up',
 ];
 /** Longer messages hold no such request. */

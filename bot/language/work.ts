@@ -14,7 +14,7 @@ import { readSettled, readStops } from './readers/stops.js';
 import { readTakeBacks } from './readers/take-backs.js';
 import { readTallies } from './readers/tallies.js';
 import { readYarnLeft } from './readers/yarn-left.js';
-import { claim, indexesBetween, phrasePlaces, type Sheet, WORK_PIECE, wordAt } from './sheet.js';
+import { claim, indexesBetween, isLeftOut, phrasePlaces, type Sheet, WORK_PIECE, wordAt } from './sheet.js';
 
 /** In this order: each claims its words, so that the next sees none of them. */
 const READERS = [
@@ -42,6 +42,8 @@ export function workMeanings(sheet: Sheet, context: Context, bare: BareUnit): Me
   const found = READERS.flatMap((reader) => reader(own, context, bare));
   const isOfWork = found.some(({ meaning }) => hasWhich(meaning));
   const all = [...found, ...readStarts(named, context, bare)].sort((a, b) => a.at - b.at);
+  // What could not be told of the work is no size either.
+  for (const [i, use] of named.uses.entries()) if (isLeftOut(use)) claim(sheet, use ?? '', i);
   if (all.length === 0) return [];
   for (const [i, use] of own.uses.entries()) {
     const isOwn = found.length > 0 && use !== HIDDEN && (isOfWork || use !== MACHINE);

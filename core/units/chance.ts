@@ -1,4 +1,5 @@
-const WORDS: [number, string][] = [
+/** The least per cent of each word, most certain first. */
+const WORDS: readonly [fromPercent: number, word: string][] = [
   [95, 'nearly certain'],
   [80, 'very likely'],
   [60, 'likely'],
@@ -17,6 +18,16 @@ export function printedChance(chance: number): string {
   const word = WORDS.find(([from]) => percent >= from)?.[1] ?? 'unlikely';
   return `${word} (${percentOf(chance)})`;
 }
+
+/** A word for chances, with the whole per cents it stands for. */
+export type ChanceWord = { word: string; fromPercent: number; toPercent: number };
+
+/** Every word for a chance, most certain first. */
+export const CHANCE_WORDS: readonly ChanceWord[] = WORDS.map(([fromPercent, word], i) => ({
+  word,
+  fromPercent,
+  toPercent: (WORDS[i - 1]?.[0] ?? 101) - 1,
+}));
 
 /** The number alone, held between under 1% and over 95%. */
 export function percentOf(chance: number): string {

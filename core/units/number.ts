@@ -46,7 +46,8 @@ const NUMBER = new RegExp(
     '(?<whole>\\d+)(?:\\s+|-)(?<top>\\d+)\\s?[/⁄]\\s?(?<bottom>\\d+)',
     '(?<ftop>\\d+)\\s?[/⁄]\\s?(?<fbottom>\\d+)',
     `(?<vwhole>\\d+)?[\\s-]?(?<vulgar>${vulgar})`,
-    '(?<thousands>\\d{1,3}(?:,\\d{3})+)(?![\\d.])',
+    '(?<thousands>\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?)(?!\\d)',
+    '(?<points>\\d{1,3}(?:\\.\\d{3})+,\\d\\d)(?![\\d.])',
     '(?<decimal>\\d+(?:[.,]\\d+)?|[.,]\\d+)',
     `(?<part>${part})\\b`,
     `(?<word>${WORDS.join('|')})(?:(?: and |-and-)(?<rest>${part}))?\\b`,
@@ -58,7 +59,7 @@ const NUMBER = new RegExp(
 const BETWEEN_SIZES = /[\d"”″¼½¾⅛⅜⅝⅞] ?x$/iu;
 
 /**
- * The number that begins at `at`, in any form makers type: `6 3/4`, `6-3/4`, `6¾`, `27.5`, `27,5`, `1,200`,
+ * The number that begins at `at`, in any form makers type: `6 3/4`, `6-3/4`, `6¾`, `27.5`, `27,5`, `1,200`, `1.200,50`,
  * `eleven and a half`, `half`; number words to twenty.
  * @returns undefined when no number begins there, or when it would be part of a word
  */
@@ -78,6 +79,7 @@ function typedValue(g: Record<string, string | undefined>): number {
   if (g.ftop) return Number(g.ftop) / Number(g.fbottom);
   if (g.vulgar) return Number(g.vwhole ?? 0) + (VULGAR[g.vulgar] ?? 0);
   if (g.thousands) return Number(g.thousands.replaceAll(',', ''));
+  if (g.points) return Number(g.points.replaceAll('.', '').replace(',', '.'));
   if (g.decimal) return Number(g.decimal.replace(',', '.'));
   return (g.word ? worded(g.word) : 0) + partOf(g.rest ?? g.part);
 }

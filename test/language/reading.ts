@@ -70,6 +70,16 @@ function line(meaning: Meaning): string {
       return joined(['form', meaning.form]);
     case 'why':
       return joined(['why', ...meaning.rows.map(String)]);
+    case 'explain_chance':
+      return joined([meaning.kind, meaning.word]);
+    case 'own_count':
+      return joined([meaning.kind, `${meaning.rows}`]);
+    case 'allow':
+      return joined([meaning.kind, meaning.value && size(meaning.value)]);
+    case 'show_log':
+      return joined([meaning.kind, meaning.isOfWork && 'work']);
+    case 'start':
+      return joined([meaning.kind, meaning.rows && `rows=${meaning.rows}`]);
     case 'steps':
       return joined(['steps', meaning.form === 'short' && 'short']);
     case 'undo':

@@ -3,6 +3,7 @@ import { meaningOf } from './reading.js';
 import { BATCH_THEMES } from './requests/batch.js';
 import { BENCHES_THEMES } from './requests/benches.js';
 import { BUYING_THEMES } from './requests/buying.js';
+import { CHANCES_THEMES } from './requests/chances.js';
 import { CONTENTS_THEMES } from './requests/contents.js';
 import { CORRECTIONS_THEMES } from './requests/corrections.js';
 import { COST_THEMES } from './requests/costs.js';
@@ -40,6 +41,7 @@ const THEMES = [
   ...DATES_THEMES,
   ...GAUGES_THEMES,
   ...TALK_THEMES,
+  ...CHANCES_THEMES,
   ...TALLY_THEMES,
   ...WORK_THEMES,
   ...CORRECTIONS_THEMES,

@@ -77,7 +77,9 @@ const isNumber = (sheet: Sheet, i: number): boolean => sheet.tokens[i]?.is === '
 /** `how many balls`, `how many 50 g balls`; with a plan in hand `balls` alone or `balls for` at the start. */
 function claimBalls(sheet: Sheet, { from, to }: Span, { subjectPiece }: Context): boolean {
   const isMany = (i: number): boolean =>
-    wordAt(sheet, i - 1) === 'many' || (isMass(sheet, i - 1) && wordAt(sheet, i - 2) === 'many');
+    wordAt(sheet, i - 1) === 'many' ||
+    (wordAt(sheet, i - 1) === 'more' && wordAt(sheet, i - 2) === 'many') ||
+    (isMass(sheet, i - 1) && wordAt(sheet, i - 2) === 'many');
   const isBegun = (i: number): boolean =>
     subjectPiece !== undefined &&
     i === from &&
@@ -88,7 +90,7 @@ function claimBalls(sheet: Sheet, { from, to }: Span, { subjectPiece }: Context)
   const isOfShelf =
     wordsWithin(sheet, OF_SHELF, from, to).length > 0 && wordsWithin(sheet, ['buy'], from, to).length === 0;
   if (at === undefined || isOfShelf) return false;
-  claim(sheet, USE, ...wordsWithin(sheet, ['how', 'many'], from, at), at);
+  claim(sheet, USE, ...wordsWithin(sheet, ['how', 'many', 'more'], from, at), at);
   return true;
 }
 

@@ -3,11 +3,12 @@ import type { CostAsk, Meaning, MoneyAsk, PatternAsk, RateAsk } from '../../requ
 import type { Context } from '../context.js';
 import { currenciesNamed, hundredthsNamed } from '../currencies.js';
 import { claim, isFree, type Sheet, wordAt } from '../sheet.js';
+import { NONE_FORMS, OWN } from './none-rates.js';
 import { isStockVerb } from './stock-words.js';
 import { isBall, isNotion, isThing } from './things.js';
 
 /** A whole number or decimal, all of it: `1.20`, `1,20`, `1,200.50`. */
-const FIGURE = String.raw`(?:\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+(?:[.,]\d+)?)(?![.,]?\d)`;
+const FIGURE = String.raw`(?:\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d{1,3}(?:\.\d{3})+,\d\d|\d+(?:[.,]\d+)?)(?![.,]?\d)`;
 /** Money in a text: `€1.20`, `1,20 euros`, `-5`, `80p`, `12 pounds 50`. */
 const MONEY = String.raw`-?(?:[a-z]{0,2}[$€£¥₹]\s?|(?:aud|cad|chf|dkk|eur|gbp|jpy|nok|nzd|sek|usd) )?${FIGURE}(?:\s?(?:(?:euros?|pounds?|quid|dollars?)\b(?: \d\d\b(?! for\b))?|[$€£¥₹]|eur\b|gbp\b|usd\b|pence\b|p\b|cents?\b|yen\b|kr\b|chf\b|francs?\b))?`;
 /** Money that no other number follows, which would be part of it: not the `12` of `12 50`. */
@@ -22,8 +23,7 @@ function moneyIn(text: string): MoneyAsk {
   const said = text.trim();
   const named = said.replace(/[\d.,\s-]/g, '').toLowerCase();
   const [whole = '', hundredths = ''] = said.match(/\d[\d.,]*/g) ?? [];
-  const isThousands = /,\d{3}(?:[.,]|$)/.test(whole);
-  const figure = Number(isThousands ? whole.replaceAll(',', '') : whole.replace(',', '.')) + Number(hundredths) / 100;
+  const figure = (quantityAt(whole, 0)?.lo ?? Number.NaN) + Number(hundredths) / 100;
   const amount = said.startsWith('-') ? -figure : figure;
   const parts = named === '' ? undefined : hundredthsNamed(named);
   if (parts !== undefined) return { amount: amount / 100, currencies: [...parts], said };
@@ -49,20 +49,18 @@ function places(sheet: Sheet, form: RegExp): (Found & { parts: (string | undefin
 const tokensOf = (sheet: Sheet, { from, to }: Found): number[] =>
   sheet.tokens.flatMap(({ start, end }, i) => (end > from && start < to ? [i] : []));
 
-const OWN = "(?:my |our |the |team |teams |team's |the team's )*";
-
 /** Lines of a rate card by what begins them; the first group is money, the next a share. */
 const RATE_FORMS: readonly [RateAsk['of'], RegExp][] = [
   ['overhead', new RegExp(String.raw`\b${OWN}overheads?${IS}${RATE}${AN_HOUR}`, 'gi')],
   ['overhead', new RegExp(String.raw`\b${OWN}overheads?${IS}()${PERCENT}`, 'gi')],
-  ['overhead', /\bno overheads?()\b/gi],
   [
     'hour',
     new RegExp(
-      String.raw`\b(?:${OWN}(?:time|hours?|hourly rate|rate|labou?r|wage)${IS}|i (?:charge|pay myself|want|ask|take) )${RATE}(?:${AN_HOUR})?`,
+      String.raw`\b(?:${OWN}(?:time|hours?|hourly rate|rate|labou?r|wage)${IS}|i (?:charge|pay myself) )${RATE}(?:${AN_HOUR})?`,
       'gi',
     ),
   ],
+  ['hour', new RegExp(String.raw`\bi (?:want|ask|take) ${RATE}${AN_HOUR}`, 'gi')],
   [
     'packing',
     new RegExp(
@@ -78,6 +76,7 @@ const RATE_FORMS: readonly [RateAsk['of'], RegExp][] = [
     ),
   ],
   ['stall', new RegExp(String.raw`\b${OWN}(?:stall|stand|pitch|booth)(?: fee)?${IS}${RATE}`, 'gi')],
+  ...NONE_FORMS,
 ];
 
 const NOTION = new RegExp(
@@ -122,10 +121,13 @@ function rateOf(of: RateAsk['of'], parts: readonly (string | undefined)[]): Rate
     }));
     return { of, name: first.toLowerCase(), prices: [once(moneyIn(second ?? '')), ...packs] };
   }
+  if (first === '' && second === undefined)
+    return of === 'fee'
+      ? { of, percent: 0, prices: [] }
+      : { of, prices: [{ amount: 0, currencies: [], said: all, count: 1 }] };
   if (of === 'fee')
     return { of, percent: figureIn(first), prices: second === undefined ? [] : [once(moneyIn(second))] };
   if (second !== undefined) return { of, percent: figureIn(second), prices: [] };
-  if (first === '') return { of, prices: [{ amount: 0, currencies: [], said: all, count: 1 }] };
   return { of, prices: [once(moneyIn(first))] };
 }
 

@@ -34,16 +34,18 @@ export function readOtherYarn(sheet: Sheet, context: Context): Meaning | undefin
     const yarn = claimYarn(sheet, made.to + 1, context);
     return { kind: 'what_to_make', ...(mass && { massG: mass.value }), ...(yarn !== undefined && { yarn }) };
   }
-  if (context.subjectPiece === undefined && context.inHand === undefined) return undefined;
   const may = MAY.flatMap((phrase) => phrasePlaces(sheet, phrase))[0];
   const isInstead = sheet.tokens.some((_, i) => wordAt(sheet, i) === 'instead');
-  const place = OTHER.flatMap((phrase) => phrasePlaces(sheet, phrase))[0] ?? (isInstead ? may : undefined);
-  if (place === undefined) return undefined;
+  const used = phrasePlaces(sheet, 'use')[0];
+  const place = OTHER.flatMap((phrase) => phrasePlaces(sheet, phrase))[0] ?? (isInstead ? (may ?? used) : undefined);
+  const isOfPlan = context.subjectPiece !== undefined || context.inHand !== undefined;
+  if (place === undefined || !(isOfPlan || place === used)) return undefined;
   const draft: Sheet = { ...sheet, uses: [...sheet.uses] };
   claim(draft, USE, ...indexesBetween(place.from, place.to));
   const ball = claimBall(draft, { from: place.to + 1, to: sheet.tokens.length }, true);
   const yarn = claimYarn(draft, place.to + 1, context);
-  if (ball === undefined && yarn === undefined) return undefined;
+  // A yarn alone that is to be used is another one for the plan.
+  if (ball === undefined && (yarn === undefined || place === used)) return undefined;
   sheet.uses.splice(0, sheet.uses.length, ...draft.uses);
   return { kind: 'other_yarn', ...(yarn !== undefined && { yarn }), ...(ball && { ball }) };
 }

@@ -1,4 +1,6 @@
 import type { Request } from '../../request.js';
+import { logAsked } from './bench-logs.js';
+import { chanceAsked } from './chances.js';
 import { formAsked } from './forms.js';
 import { looserAsked } from './looser.js';
 import { whyAsked } from './whys.js';
@@ -49,6 +51,7 @@ const FORMS: [RegExp, Request][] = [
     { kind: 'plan', ask: { copies: 1, values: {}, on: {}, focus: [] } },
   ],
   [/^(?:never ?mind|forget it|forget that|cancel|stop|drop it|drop that|nothing|no thanks?)$/, { kind: 'drop' }],
+  [/^how long$/, { kind: 'show_time' }],
   [/^(?:undo|undo (?:that|it|this)|take (?:that|it) back)$/, { kind: 'undo', redo: false }],
   [/^(?:redo|put (?:that|it) back)$/, { kind: 'undo', redo: true }],
   [/^(?:thanks|thank you|thx|cheers|ta)(?: (?:a lot|so much|very much))?$/, { kind: 'thanks' }],
@@ -82,6 +85,8 @@ const FORMS: [RegExp, Request][] = [
   ],
 ];
 
+const OTHERS = [formAsked, whyAsked, looserAsked, chanceAsked, logAsked];
+
 /** Messages that mean one thing as a whole: `help`, `never mind`, `my gauge`, `use inches`. */
 export function shortRequest(text: string): Request | undefined {
   const bare = text
@@ -91,5 +96,8 @@ export function shortRequest(text: string): Request | undefined {
     .trim()
     .replace(/(?<=\S)\s*\?+$/, '')
     .replace(/^(?:(?:oops|sorry|oh|ok|okay|please|actually|wait|hey|well|and|but|then|so|um) )+/, '');
-  return FORMS.find(([form]) => form.test(bare))?.[1] ?? formAsked(bare) ?? whyAsked(bare) ?? looserAsked(bare);
+  return (
+    FORMS.find(([form]) => form.test(bare))?.[1] ??
+    OTHERS.map((asked) => asked(bare)).find((request) => request !== undefined)
+  );
 }

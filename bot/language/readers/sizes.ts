@@ -5,6 +5,7 @@ import {
   claim,
   freeQuantities,
   LEFT_OUT,
+  leftOutFor,
   markAt,
   quantityAtIndex,
   type Sheet,
@@ -53,7 +54,8 @@ export function readSizes(
     const [at = index, ...others] = label?.words ?? [];
     const isNoCount = ask?.is === 'count' && quantity?.unit !== undefined;
     const isLeftOut = ask === undefined || isNoCount || isRuledOut(piece, id, choices);
-    claim(sheet, isLeftOut ? LEFT_OUT : ask.label, index, at, ...others);
+    const whyNot = isNoCount ? leftOutFor(`say how many, such as "6 ${ask.words[0]}"`) : LEFT_OUT;
+    claim(sheet, isLeftOut ? whyNot : ask.label, index, at, ...others);
     if (quantity === undefined || isLeftOut) return;
     const places = [index, at, ...others, ...(boundAt(sheet, index, at)?.words ?? [])];
     const typed = typedValue(quantity, bare, said(sheet, index), rangeAs(ask, label?.made));

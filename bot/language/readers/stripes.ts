@@ -66,6 +66,9 @@ const STRIPES = 'stripes';
 /** Stripes wanted, and not said which. */
 const UNTOLD = leftOutFor('say it as "stripes of 4 red 2 cream"');
 
+/** True where stripes are wanted and not said which. */
+export const isUntold = (sheet: Sheet): boolean => sheet.uses.includes(UNTOLD);
+
 /** True for a word without which no stripes are told. */
 const mayTell = (word = ''): boolean => STRIPED.includes(word) || word === 'meet' || COLOURS.has(word);
 

@@ -44,6 +44,16 @@ export function readWeighings(sheet: Sheet, from: number): Value | undefined {
   return { is: 'mass', g: lost, said };
 }
 
+/** What a cone weighs now, told alone: `the cone weighs 412 g now`. */
+export function oneWeighing(sheet: Sheet): string | undefined {
+  const all = sheet.tokens.length;
+  const words = (...list: string[]): boolean => wordsWithin(sheet, list, 0, all).length > 0;
+  const masses = freeQuantities(sheet).filter((i) => gPer(quantityAtIndex(sheet, i)?.unit) !== undefined);
+  const isOfCone = indexesBetween(0, all - 1).some((i) => isBall(wordAt(sheet, i)));
+  const isOne = masses.length === 1 && isOfCone && words('weighs', 'weigh', 'weighed') && words('now', 'still');
+  return isOne && !words(...BEFORE) ? sheet.text.trim() : undefined;
+}
+
 const isMassOrBare = (sheet: Sheet, i: number): boolean =>
   gPer(quantityAtIndex(sheet, i)?.unit) !== undefined || bareAt(sheet, i) !== undefined;
 

@@ -9,7 +9,7 @@ const LEFT = ['left', 'remaining'];
 /** These tell what came, went or is to be bought. */
 const OTHER = 'used bought buy sold lot need needs done finished weighs weighed swatch'.split(' ');
 /** Without one of these nothing of it is said. */
-const CUES = [...LEFT, 'how', 'will', 'does', 'is', 'do', 'have', 'enough'];
+const CUES = [...LEFT, 'out', 'how', 'will', 'does', 'is', 'do', 'have', 'enough'];
 const ASKING = [
   'how many rows',
   'how many more rows',
@@ -38,6 +38,15 @@ const ASKING = [
   'enough yarn left',
 ];
 
+const OUT = [
+  'ran out of yarn',
+  'run out of yarn',
+  'out of yarn',
+  'no yarn left',
+  'the yarn ran out',
+  'my yarn ran out',
+];
+
 /**
  * Yarn left, and whether it lasts: `38 g left on the cone, how many rows?`, `40 m left, is that enough?`, `38 g left`;
  * without an amount a question alone, `will it last?`. Of a yarn or lot that is named an amount is of the shelf, unless
@@ -45,8 +54,11 @@ const ASKING = [
  */
 export const readYarnLeft: RequestReader = (sheet, { yarns, onShelf = [] }) => {
   if (!sheet.tokens.some((_, i) => CUES.includes(wordAt(sheet, i) ?? ''))) return [];
-  const asked = ASKING.flatMap((phrase) => phrasePlaces(sheet, phrase))[0];
   const all = sheet.tokens.length;
+  const out = OUT.flatMap((phrase) => phrasePlaces(sheet, phrase))[0];
+  if (out !== undefined && massIn(sheet, 0, all) === undefined && yarnIn(sheet, 0, all) === undefined)
+    return [meant(sheet, out, { lengthMm: 0 })];
+  const asked = ASKING.flatMap((phrase) => phrasePlaces(sheet, phrase))[0];
   const amount = massIn(sheet, 0, all) ?? yarnIn(sheet, 0, all);
   const balls = amount === undefined && !isOfOther(sheet) ? ballsAsked(sheet, asked) : undefined;
   if (balls !== undefined) return [balls];

@@ -18,8 +18,10 @@ async function also(...lines: string[]): Promise<{ lead: string; also: string[] 
 
 test('every answer of a message is told: the last leads, those before it stand in brief', async () => {
   const { lead, also: brief } = await also(MEDIUM, ...PRICES, POUCH, 'how long does it take and what does it cost?');
-  expect(lead).toMatch(/^About 1 h .* for one pouch$/);
-  expect(brief).toEqual([expect.stringMatching(/^One pouch costs at least \d+\.\d\d\. .*Left out: .*no price/)]);
+  expect(lead).toMatch(/^One pouch costs at least \d+\.\d\d$/);
+  expect(brief).toEqual([
+    expect.stringMatching(/^About 1 h .* for one pouch\. 8 times in 10 between .*Assumed: the usual pace/),
+  ]);
 });
 
 test('what was undone is named, though what was asked next leads', async () => {
@@ -58,4 +60,21 @@ test('steps asked for before a cost stay a list', async () => {
   const card = await lastCard(MEDIUM, ...PRICES, POUCH, 'steps and what does it cost');
   expect(card.lead).toMatch(/^One pouch costs/);
   expect(card.steps.length).toBeGreaterThan(5);
+});
+
+test('a cost without prices hides no time asked for with it', async () => {
+  const { lead, also: brief } = await also(MEDIUM, POUCH, 'time and cost');
+  expect(lead).toBe('I know no price yet');
+  expect(brief).toEqual([expect.stringMatching(/^About 1 h .* for one pouch\./)]);
+});
+
+test('a hint that quotes what to say stands beside the words it is about', async () => {
+  const { facts } = await lastCard(MEDIUM, 'pouch 11 in wide in stripes');
+  expect(facts.at(-1)?.text).toBe('I could not use "stripes": say it as "stripes of 4 red 2 cream".');
+});
+
+test('where no yarn is left, what the rest takes is told', async () => {
+  const card = await lastCard(MEDIUM, POUCH, 'start', 'row 40', 'I ran out of yarn');
+  expect(card.lead).toMatch(/^69 rows to go: about \d+ yd of yarn more$/);
+  expect(card.sayings).toEqual(['how many more balls do I need', 'where am I']);
 });

@@ -4,6 +4,8 @@ const BALLS: Rows = [
   ['how many balls at 6.50 for 50 g / 100 m?', 'buy ball=50g/100m price=6.5/1', POUCH],
   ['how many balls?', 'buy', POUCH],
   ['balls', 'buy', POUCH],
+  ['how many more balls do I need?', 'buy', POUCH],
+  ['how many more balls for 12?', 'buy x12', IN_HAND],
   ['balls for 20', 'buy x20', POUCH],
   ['balls for 20 pouches', 'buy x20', POUCH],
   ['how many balls for 20 at 6.50 for 50 g / 100 m?', 'buy x20 ball=50g/100m price=6.5/1', POUCH],

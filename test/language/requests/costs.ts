@@ -20,6 +20,15 @@ const RATES: Rows = [
   ],
   ['my time is -5 an hour', 'rates hour=-5/1'],
   ['my time is 1,200.50 an hour', 'rates hour=1200.5/1'],
+  ['my time is 1.200,50 an hour', 'rates hour=1200.5/1'],
+  ['I want 18 an hour', 'rates hour=18/1'],
+  ['no stall', 'rates stall=0/1'],
+  ['forget the stall', 'rates stall=0/1'],
+  ['no packing and no overhead', 'rates overhead=0/1 packing=0/1'],
+  ['no card fee', 'rates fee=0%'],
+  ['my time is free', 'rates hour=0/1'],
+  ['the stall is free', 'rates stall=0/1'],
+  ["don't count my time", 'rates hour=0/1'],
   ['my time is 12 pounds 50 an hour', 'rates hour=12.5/1 GBP'],
   ['rings 15p each', 'rates rings=0.15/1 GBP'],
   ['overhead 8% of it; the stall is 60', 'rates overhead=8% stall=60/1'],
@@ -60,7 +69,11 @@ const COSTS: Rows = [
 ];
 
 const NOT_MONEY: Rows = [
-  ['at 48', 'change width=1219.2', POUCH],
+  ['at 48', 'unread which_number "at 48"', POUCH],
+  ['at 48 please', 'change width=1219.2', POUCH],
+  ['I want 125 rows in 24 in', 'record rows=125/609.6', POUCH],
+  ['I have no time', 'unread nothing "I have no time"', POUCH],
+  ['forget the yarn', 'unread nothing "forget"', POUCH],
   ['pouch 11 in wide with 1 in rings', 'plan pouch width=279.4 ring=25.4'],
   ['and 12 of them', 'change x12', POUCH],
   ['medium is 6.50 for 50 g / 100 m', 'sold_as name=medium ball=50g/100m price=6.5/1', POUCH],

@@ -12,6 +12,17 @@ const PERSONS: Size[] = ['3 months', '1 year', 'women'].map((label, i) => ({
 export const HEADBANDS = { ...CM, subjectPiece: 'headband', sizes: HEADS };
 const HATS = { ...CM, subjectPiece: 'hat', sizes: PERSONS };
 
+const PAIRS: Rows = [
+  ['pouch 11 x 6 and 12 x 7', 'plan pouch each width=279.4 height=152.4 each width=304.8 height=177.8'],
+  [
+    'pouches 28 x 16 cm, 30 x 17 cm and 32 x 18 cm',
+    'plan pouch each width=280 height=160 each width=300 height=170 each width=320 height=180',
+  ],
+  ['11 x 6 or 12 x 7', 'change each width=279.4 height=152.4 each width=304.8 height=177.8', POUCH],
+  ['strip blanket 60 in long in strips of 6 in', 'plan strip-blanket length=1524'],
+  ['pouch 11 x 6 and 12', 'plan pouch width=279.4 height=152.4'],
+];
+
 const LISTS: Rows = [
   ['headbands for heads of 48, 52 and 56 cm', 'plan headband each head=480 each head=520 each head=560'],
   ['headband for a 48 cm and a 52 cm head', 'plan headband each head=480 each head=520'],
@@ -157,6 +168,7 @@ const NOT_SEVERAL: Rows = [
 ];
 
 export const SEVERAL_THEMES: Themes = [
+  ['several sizes of two sides each', PAIRS],
   ['several sizes of one field', LISTS],
   ['how many of several sizes', HOW_MANY],
   ['several persons', SEVERAL_PERSONS],

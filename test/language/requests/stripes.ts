@@ -2,6 +2,13 @@ import type { Rows, Themes } from './row.js';
 
 const COWL = { subjectPiece: 'cowl' };
 
+const UNTOLD: Rows = [
+  ['in stripes', 'unread which_stripes "in stripes"', COWL],
+  ['make it striped', 'unread which_stripes "make it striped"', COWL],
+  ['striped', 'unread which_stripes "striped"'],
+  ['cowl 24 in round in stripes', 'plan cowl girth=609.6'],
+];
+
 const WITH_A_PLAN: Rows = [
   ['cowl 24 in round in stripes of 4 red 2 cream', 'plan cowl girth=609.6 stripes=4 red/2 cream'],
   ['cowl 24 in round, 4 red 2 cream', 'plan cowl girth=609.6 stripes=4 red/2 cream'],
@@ -36,6 +43,7 @@ const NOT_STRIPES: Rows = [
 ];
 
 export const STRIPES_THEMES: Themes = [
+  ['stripes not said which', UNTOLD],
   ['stripes with a plan', WITH_A_PLAN],
   ['stripes of the plan in hand', FOLLOWING],
   ['what is no stripes', NOT_STRIPES],

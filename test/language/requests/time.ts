@@ -1,5 +1,16 @@
 import { asking, IN_HAND, NO_UNIT, POUCH, type Rows, type Themes } from './row.js';
 
+const LOG: Rows = [
+  ['time log', 'show_log'],
+  ['show my bench log', 'show_log'],
+  ['what did I log?', 'show_log'],
+  ['how long did it take?', 'show_log work'],
+  ['how long did the pouch take', 'show_log work'],
+  ['how long did the last one take me?', 'show_log work'],
+  ['how long?', 'show_time'],
+  ['how long', 'show_time', POUCH],
+];
+
 const LOGGED: Rows = [
   ['took 85 minutes', 'log_time 5100'],
   ['it took 85 min', 'log_time 5100'],
@@ -110,6 +121,7 @@ const NOT_TIME: Rows = [
 ];
 
 export const TIME_THEMES: Themes = [
+  ['what was logged', LOG],
   ['time that was taken', LOGGED],
   ['the clock', CLOCKS],
   ['how long it takes', ASKED],

@@ -2,11 +2,11 @@ import { IN_HAND, POUCH, type Rows, type Themes } from './row.js';
 
 const BOTH: Rows = [
   ['what does it cost and how much yarn', 'change first=yarn; cost', POUCH],
-  ['how long does it take and what does it cost?', 'cost; show_time', POUCH],
+  ['how long does it take and what does it cost?', 'show_time; cost', POUCH],
   ['4 red 2 cream, how long?', 'change stripes=4 red/2 cream; show_time', POUCH],
-  ['cost of 12 and time for 12', 'cost x12; show_time copies=12', POUCH],
-  ['how long for 12, what does it cost', 'cost; show_time copies=12', POUCH],
-  ['how many balls for 12, what does it cost', 'cost; buy x12', POUCH],
+  ['cost of 12 and time for 12', 'show_time copies=12; cost x12', POUCH],
+  ['how long for 12, what does it cost', 'show_time copies=12; cost', POUCH],
+  ['how many balls for 12, what does it cost', 'buy x12; cost', POUCH],
   ['cost for 12 on the 48', 'change machine=48 needles=48; cost x12', POUCH],
   ['on the 48, what does it cost?', 'change machine=48 needles=48; cost', POUCH],
   ['12 of them, what do they cost', 'change x12; cost', POUCH],
@@ -36,9 +36,9 @@ const APART: Rows = [
   ['done, 10 7/8, start another', 'finish 276.22; start', IN_HAND],
   ['done, start another one', 'finish; start', IN_HAND],
   ['done and start the next one', 'finish; start', IN_HAND],
-  ['time and cost', 'cost; show_time', POUCH],
+  ['time and cost', 'show_time; cost', POUCH],
   ['steps and what does it cost', 'change first=steps; cost', POUCH],
-  ['rows, time and cost', 'change; cost; show_time', POUCH],
+  ['rows, time and cost', 'change; show_time; cost', POUCH],
 ];
 
 const NOT_TWO: Rows = [
