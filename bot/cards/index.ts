@@ -88,6 +88,7 @@ export function card(replies: readonly Reply[], printing: Printing, beside: Besi
   const others = replies.slice(0, -1).filter(({ kind }) => kind !== 'gauge' && kind !== 'stocked');
   const also = others.map((reply) => inBrief(reply, () => of(reply), printing));
   const made = of(last);
+  const left = isUnread(last) ? beside.leftover.filter((word) => HINTED.test(word)) : beside.leftover;
   const steps = [made, ...others.map(of)].map((one) => one.steps).find(({ length }) => length > 0) ?? [];
   return {
     ...made,
@@ -104,9 +105,7 @@ export function card(replies: readonly Reply[], printing: Printing, beside: Besi
       ...withAssumed(made.facts, assumed),
       ...also.map((text) => ({ label: 'Also', text })),
       ...(recorded.length === 0 ? [] : [{ label: 'Recorded on the way', text: `${recorded.join('; ')}.` }]),
-      ...(beside.leftover.length === 0 || isUnread(last)
-        ? []
-        : [{ label: 'Left out', text: `I could not use ${quoted(beside.leftover)}.` }]),
+      ...(left.length === 0 ? [] : [{ label: 'Left out', text: `I could not use ${quoted(left)}.` }]),
     ],
   };
 }
@@ -127,11 +126,12 @@ function withAssumed(facts: Card['facts'], more: readonly string[]): Card['facts
 }
 
 const MOST_QUOTED = 6;
+/** What was left out with a hint, which quotes what to say: that stands outside the quotes of what was typed. */
+const HINTED = /^([^"]*?): (.*".*)$/;
 
 const quoted = (words: readonly string[]): string => {
   const shown = words.slice(0, MOST_QUOTED).map((word) => {
-    // A hint that quotes what to say stands outside the quotes of what was typed.
-    const [, typed, hint] = /^([^"]*?): (.*".*)$/.exec(word) ?? [];
+    const [, typed, hint] = HINTED.exec(word) ?? [];
     return hint === undefined ? `"${word.slice(0, 60)}"` : `"${typed}": ${hint}`;
   });
   return words.length > MOST_QUOTED ? `${shown.join(', ')} and ${words.length - MOST_QUOTED} more` : shown.join(', ');

@@ -22,10 +22,10 @@ export const ownCountDesk: Desk<'own_count'> = async ({ rows }, at) => {
   return {
     reply: {
       kind: 'answer',
-      lead: say`Your ${rows} rows or my ${mine}: you choose`,
+      lead: say`Your ${rows} rows or ${mine}: you choose`,
       lines: [
         say`Your ${outcomeOf(plan, rows)}`,
-        say`My ${outcomeOf(plan, mine)}`,
+        outcomeOf(plan, mine),
         say`What did one of yours with ${rows} rows measure? A finished piece outranks any argument.`,
       ],
       examples: [`why ${rows}`],

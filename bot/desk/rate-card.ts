@@ -35,10 +35,12 @@ export function costed(card: readonly Rate[], own: string | undefined) {
   };
   const fee = lineOf('fee');
   const fixed = amountOf('fee');
+  const stall = amountOf('stall');
   return {
     hour: rateOf('hour'),
     packing: rateOf('packing'),
-    stall: amountOf('stall'),
+    /** One that costs nothing is none. */
+    stall: stall?.minor === 0 ? undefined : stall,
     fees: fee && ({ percent: fee.percent ?? 0, ...(fixed && { fixed }) } satisfies Fees),
     overhead: overheadOf(lineOf('overhead'), amountOf('overhead')),
     /** The price of a notion, by whichever of its names it was told. */

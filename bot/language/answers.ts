@@ -1,5 +1,5 @@
 import type { Piece } from '../../core/index.js';
-import type { Meaning } from '../request.js';
+import type { Meaning, Value } from '../request.js';
 import type { Context } from './context.js';
 import { type BareUnit, typedValue } from './lengths.js';
 import { fieldOf, isSideOfAny } from './readers/fields.js';
@@ -22,14 +22,20 @@ import { isEveryday } from './vocabulary.js';
 /** Words quoted back in a lead line. */
 const MOST_QUOTED = 50;
 
-/** True for a lone number where one was asked for. "Make it 12" is none for a gauge, "a 9 in zip" none for a width. */
-export function isAnswer(sheet: Sheet, context: Context, intent: boolean, values: object): boolean {
+/** True for a lone number where one was asked for. "Make it 12" is none for a gauge, "a 9 in zip" and "6 strips" none for a width. */
+export function isAnswer(
+  sheet: Sheet,
+  context: Context,
+  intent: boolean,
+  values: Readonly<Record<string, Value | null>>,
+): boolean {
   const [hole, ...instead] = context.holes;
   if (
     hole === undefined ||
     !isLoneQuantity(sheet) ||
     isOfAnotherPiece(sheet, context) ||
-    instead.some((id) => id in values)
+    instead.some((id) => id in values) ||
+    Object.entries(values).some(([id, value]) => id !== hole && value?.is === 'count')
   )
     return false;
   return (

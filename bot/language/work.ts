@@ -47,7 +47,7 @@ export function workMeanings(sheet: Sheet, context: Context, bare: BareUnit): Me
   if (all.length === 0) return [];
   for (const [i, use] of own.uses.entries()) {
     const isOwn = found.length > 0 && use !== HIDDEN && (isOfWork || use !== MACHINE);
-    const claimed = isOwn ? use : named.uses[i];
+    const claimed = (isOwn ? use : undefined) ?? named.uses[i];
     if (claimed !== undefined) claim(sheet, claimed, i);
   }
   const on = machine === undefined ? {} : { on: { machine } };

@@ -4,6 +4,7 @@ import { type BareUnit, type FieldRange, MADE, madeOf, typedValue } from '../len
 import {
   claim,
   freeQuantities,
+  indexesBetween,
   LEFT_OUT,
   leftOutFor,
   markAt,
@@ -55,7 +56,8 @@ export function readSizes(
     const isNoCount = ask?.is === 'count' && quantity?.unit !== undefined;
     const isLeftOut = ask === undefined || isNoCount || isRuledOut(piece, id, choices);
     const whyNot = isNoCount ? leftOutFor(`say how many, such as "6 ${ask.words[0]}"`) : LEFT_OUT;
-    claim(sheet, isLeftOut ? whyNot : ask.label, index, at, ...others);
+    const between = isNoCount ? indexesBetween(Math.min(index, at), Math.max(index, at)) : [];
+    claim(sheet, isLeftOut ? whyNot : ask.label, index, at, ...others, ...between);
     if (quantity === undefined || isLeftOut) return;
     const places = [index, at, ...others, ...(boundAt(sheet, index, at)?.words ?? [])];
     const typed = typedValue(quantity, bare, said(sheet, index), rangeAs(ask, label?.made));

@@ -46,10 +46,10 @@ describe('a word for a chance', () => {
 describe('a count of the maker’s own', () => {
   test('is set beside the one of the plan, with what each would give', async () => {
     const { card } = await open.say('I always do 125');
-    expect(card.lead).toBe('Your 125 rows or my 109: you choose');
+    expect(card.lead).toBe('Your 125 rows or 109: you choose');
     expect(card.body).toEqual([
       'Your 125 rows would come out near 12 5/8 in: unlikely (2%).',
-      'My 109 rows would come out near 11 in: less likely than not (36%).',
+      '109 rows would come out near 11 in: less likely than not (36%).',
       'What did one of yours with 125 rows measure? A finished piece outranks any argument.',
     ]);
   });

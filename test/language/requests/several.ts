@@ -20,6 +20,8 @@ const PAIRS: Rows = [
   ],
   ['11 x 6 or 12 x 7', 'change each width=279.4 height=152.4 each width=304.8 height=177.8', POUCH],
   ['strip blanket 60 in long in strips of 6 in', 'plan strip-blanket length=1524'],
+  ['6 strips', 'change strips=6', asking('width', 'strip-blanket')],
+  ['strips of 6 in', 'unread nothing "strips of 6 in"', { subjectPiece: 'strip-blanket' }],
   ['pouch 11 x 6 and 12', 'plan pouch width=279.4 height=152.4'],
 ];
 
