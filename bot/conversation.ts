@@ -54,6 +54,8 @@ export const Conversation = z.object({
   onCost: z.boolean().optional(),
   /** True right after it was told what would help: a small size is then what may be allowed. */
   onHelp: z.boolean().optional(),
+  /** Requests in a row in another unit than the maker's, and whether they were asked about it. */
+  otherUnits: z.object({ times: z.number(), isAsked: z.boolean() }).optional(),
   /** The work that counts and readings in this talk are about. */
   workId: z.string().optional(),
   /** What was last asked to be bought, and for which plan. */

@@ -12,6 +12,7 @@ import { FormRefused, passForm } from './form-sent.js';
 import { refreshed } from './home.js';
 import type { DueDate, Trace } from './language/context.js';
 import { hasDueCue } from './language/due-cue.js';
+import { otherUnits, switchOffer, switchTo } from './other-units.js';
 import type { Reply } from './reply.js';
 import { isOfPiece, type Meaning, type Request } from './request.js';
 import { seenBy } from './seen-by.js';
@@ -121,6 +122,7 @@ async function answeredIn(
 
   const { meanings, trace, known } = await understood(bound, maker, talk, turn, due?.(maker.timeZone));
 
+  const ownUnits = maker.units;
   const counters = countersIn(talk);
   const exchanges: Exchange[] = [];
   const queue = turn.sizeOnly ? sizesAlone(meanings) : [...meanings];
@@ -163,7 +165,17 @@ async function answeredIn(
     }
   }
 
-  const replies = exchanges.map(({ reply }) => reply);
+  const typed = 'text' in turn.input ? unitsIn(turn.input.text) : undefined;
+  const inOther = otherUnits(talk.otherUnits, typed, ownUnits);
+  const other = exchanges.some(({ request }) => request.kind === 'set_units')
+    ? undefined
+    : switchTo(talk.otherUnits, inOther, typed);
+  talk = { ...talk, otherUnits: inOther };
+  const replies = exchanges.map(({ reply }, i) =>
+    other === undefined || i < exchanges.length - 1
+      ? reply
+      : { ...reply, offers: [...reply.offers, switchOffer(other)] },
+  );
   const ledBy = replies.at(-1)?.kind;
   talk = { ...talk, onCost: ledBy === 'cost' || undefined, onHelp: ledBy === 'helps' || undefined };
   const offers = replies.at(-1)?.offers ?? [];
@@ -183,6 +195,7 @@ async function answeredIn(
     mended: trace.mended,
     leftover: trace.leftover,
     skipped: queue.length + notTaken,
+    switchTo: other,
   });
   if (turn.address !== undefined && !(turn.onHome && replies.at(-1)?.kind === 'work')) {
     const body = { text: plainText(made), blocks: blocks(made, id) };

@@ -1,5 +1,6 @@
-import type { Printing } from '../../core/index.js';
+import type { Printing, Units } from '../../core/index.js';
 import { printed } from '../../core/index.js';
+import { switchWords } from '../other-units.js';
 import type { Reply, ReplyOf } from '../reply.js';
 import { inBrief } from './also.js';
 import { batchCard } from './batch.js';
@@ -31,6 +32,8 @@ export type Beside = {
   leftover: readonly string[];
   /** Requests of the message that were not run because an earlier one failed. */
   skipped: number;
+  /** The unit of the last requests in a row, where that is not the maker's. */
+  switchTo?: Units | undefined;
 };
 
 type Maker = (reply: Reply, printing: Printing, beside: Beside & { stored: boolean }) => Card;
@@ -93,12 +96,15 @@ export function card(replies: readonly Reply[], printing: Printing, beside: Besi
   return {
     ...made,
     steps,
+    sayings:
+      beside.switchTo === undefined ? made.sayings : [...new Set([...made.sayings, switchWords(beside.switchTo)])],
     lead: shortened(made.lead, LIMITS.lead),
     body: [
       ...(made.lead.length > LIMITS.lead ? [made.lead] : []),
       ...made.body,
       ...notes.map((words) => printed(words, printing)),
       ...beside.mended.map(({ from, to }) => `Read ${from} as ${to}.`),
+      ...(beside.switchTo === undefined ? [] : [switchLine(beside.switchTo)]),
       ...(beside.skipped > 0 ? ['The rest of the message was not done.'] : []),
     ],
     facts: [
@@ -109,6 +115,9 @@ export function card(replies: readonly Reply[], printing: Printing, beside: Besi
     ],
   };
 }
+
+const switchLine = (units: Units): string =>
+  `You typed ${units === 'cm' ? 'centimetres' : 'inches'} three times running. Shall I read your bare numbers so? Say "${switchWords(units)}".`;
 
 /** True for a refusal that quotes what it did not understand. */
 const isUnread = (reply: Reply): boolean =>
