@@ -138,9 +138,11 @@ export type Reply = { offers: readonly Offered[] } & (
       machine: Machine;
       stopBefore: number;
       read: { said: string; stateAssumed: boolean; reading: Reading };
+      assumed: readonly Words[];
     }
   | {
       kind: 'finished';
+      assumed: readonly Words[];
       label: string;
       machine: Machine;
       rows: number;

@@ -165,7 +165,8 @@ async function answeredIn(
     }
   }
 
-  const typed = 'text' in turn.input ? unitsIn(turn.input.text) : undefined;
+  const isSized = exchanges.some(({ request }) => SIZED.includes(request.kind));
+  const typed = 'text' in turn.input && isSized ? unitsIn(turn.input.text) : undefined;
   const inOther = otherUnits(talk.otherUnits, typed, ownUnits);
   const other = exchanges.some(({ request }) => request.kind === 'set_units')
     ? undefined
@@ -235,6 +236,17 @@ const LOOKS: readonly Request['kind'][] = [
   ...(['drop', 'help', 'show_gauge', 'show_pieces', 'show_shelf', 'steps', 'tell_gauge', 'thanks', 'unread'] as const),
   ...(['explain_chance', 'own_count', 'show_log'] as const),
   ...(['what_helps', 'where', 'which_machine', 'which_size', 'why'] as const),
+];
+
+/** Requests that tell or ask for a size: what is said of yarn is sold by the metre anywhere. */
+const SIZED: readonly Request['kind'][] = [
+  'plan',
+  'record_gauge',
+  'reading',
+  'finish',
+  'allow',
+  'correct',
+  'which_machine',
 ];
 
 /** True for a follow-up to the plan in hand, and for a way out of one that was refused. */

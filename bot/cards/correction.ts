@@ -1,4 +1,4 @@
-import { type Printing, printedChance, type Standing } from '../../core/index.js';
+import { type Printing, printed, printedChance, type Standing } from '../../core/index.js';
 import { machineName } from '../desk/names.js';
 import type { ReplyOf } from '../reply.js';
 import { factOf } from './assumed.js';
@@ -33,7 +33,7 @@ export function correctionCard(reply: ReplyOf<'correction'>, printing: Printing)
         text: `${printedChance(work.stop.chance)} to end between ${limits} at ${plan.rows}${moved ? `; ${printedChance(work.before.chance)} had you gone on to ${stopBefore}` : ''}.`,
       },
       ...next(reply),
-      ...assumed(reply),
+      ...assumed(reply, printing),
     ],
     offers: reply.offers,
     foot: [`${plan.label} on ${machineName(machine)}.`],
@@ -83,10 +83,11 @@ function next({ plan }: ReplyOf<'correction'>): Card['facts'] {
   ];
 }
 
-function assumed({ read }: ReplyOf<'correction'>): Card['facts'] {
+function assumed({ read, assumed: more }: ReplyOf<'correction'>, printing: Printing): Card['facts'] {
   const { state } = read.reading;
   const notes = [
     ...(read.stateAssumed ? [state === 'hanging' ? 'measured as it hangs' : `measured ${state}, as last time`] : []),
+    ...more.map((words) => printed(words, printing)),
   ];
   return factOf(notes);
 }

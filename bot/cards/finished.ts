@@ -30,7 +30,7 @@ export function finishedCard(reply: ReplyOf<'finished'>, printing: Printing): Ca
     facts: [
       ...nextFact(reply),
       ...(massG === undefined ? [] : learnedFact(reply.yarn.now?.loop, label, reply.yarn, printing)),
-      ...assumed(reply),
+      ...assumed(reply, printing),
     ],
     offers: reply.offers,
     foot: [`${label} of ${counted(rows, 'row')} on ${machineName(machine)}.`],
@@ -67,10 +67,12 @@ function nextFact({ next, was, label }: ReplyOf<'finished'>): Card['facts'] {
   ];
 }
 
-function assumed({ rowsAssumed, stateAssumed, rows, size }: ReplyOf<'finished'>): Card['facts'] {
+function assumed(reply: ReplyOf<'finished'>, printing: Printing): Card['facts'] {
+  const { rowsAssumed, stateAssumed, rows, size } = reply;
   const notes = [
     ...(stateAssumed && size !== undefined ? ['measured at rest'] : []),
     ...(rowsAssumed ? [`all ${rows} rows were knitted`] : []),
+    ...reply.assumed.map((words) => printed(words, printing)),
   ];
   return factOf(notes);
 }

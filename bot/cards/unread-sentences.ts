@@ -71,6 +71,12 @@ export function unreadSentence({ why, words }: AnyProblem & { code: 'unread' }):
     case 'which_number': {
       const number = words.replace(/\D+/g, '');
       const isStart = /^\D*(?:start|begin)/i.test(words);
+      if (/left$/i.test(words))
+        return sentence(
+          `${number} what are left?`,
+          ['It may be grams or metres of yarn, balls, or rows.'],
+          [`${number} g left`, `${number} m left`, 'where am I'],
+        );
       return sentence(
         `I cannot tell what the ${number} is: "${words.slice(0, MOST_SAID)}"`,
         [isStart ? 'It may be a row to start at, or how many of them.' : 'It may be a price, a machine or a size.'],

@@ -5,6 +5,7 @@ import { type Desk, refusal } from './desk.js';
 import { planDesk } from './plan.js';
 import { planMeant } from './plan-meant.js';
 import { unitsQuestion } from './question.js';
+import { readAs } from './typed.js';
 import { whatHelpsDesk } from './what-helps.js';
 
 /** More than this share of a size is no give and take of it, either way. */
@@ -37,5 +38,8 @@ export const allowDesk: Desk<'allow'> = async ({ value: typed }, at) => {
     });
   const window: Value =
     value.is === 'window' ? value : { is: 'window', loMm: middleMm - halfMm, hiMm: middleMm + halfMm };
-  return planDesk({ kind: 'plan', follows: true, ask: { ...ask, values: { ...ask.values, [dimension]: window } } }, at);
+  const values = { ...ask.values, [dimension]: window };
+  const { reply, ...answer } = await planDesk({ kind: 'plan', follows: true, ask: { ...ask, values } }, at);
+  if (reply.kind !== 'plan' || value.is === 'window') return { reply, ...answer };
+  return { reply: { ...reply, assumed: [...reply.assumed, ...readAs([value])] }, ...answer };
 };

@@ -21,6 +21,7 @@ import { mmOfValue } from './measured.js';
 import { tried } from './planning.js';
 import { asked, unitsQuestion, unusualQuestion } from './question.js';
 import { resultKept } from './results.js';
+import { readAs } from './typed.js';
 import { usedUp } from './used-up.js';
 import { plannedWith, type WorkMeant, withPlan, workMeant } from './work-meant.js';
 import { UNDO } from './work-offers.js';
@@ -203,6 +204,7 @@ async function finished(
   return {
     reply: {
       kind: 'finished',
+      assumed: readAs(came.map(({ value }) => value)),
       label: piece.label,
       machine: profile.machine,
       rows,

@@ -8,7 +8,7 @@ import { type At, type Desk, type DeskAnswer, refusal } from './desk.js';
 import { lengthProblems, MOST_ROWS } from './gauge-checks.js';
 import { mmOfValue } from './measured.js';
 import { asked, unitsQuestion } from './question.js';
-import { typedSize } from './typed.js';
+import { readAs, typedSize } from './typed.js';
 import { plannedWith, type WorkMeant, workMeant } from './work-meant.js';
 import { UNDO } from './work-offers.js';
 
@@ -73,7 +73,8 @@ async function kept(meant: WorkMeant, reading: Reading, request: ReadingRequest,
     row: reading.row,
     state: reading.state,
   });
-  return { reply: correction(meant, outcome.value, { said, stateAssumed, reading }), talk };
+  const reply = correction(meant, outcome.value, { said, stateAssumed, reading });
+  return { reply: { ...reply, assumed: readAs([request.length]) }, talk };
 }
 
 function correction(

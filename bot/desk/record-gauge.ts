@@ -107,7 +107,9 @@ async function recorded(
   for (const reading of stored) await at.store.measurements.add(reading);
   const known = await describedBy(ask.weight, profile.yarn, at);
   const described = { ...profile, yarn: { ...profile.yarn, ...factsOf(ask.weight) } };
-  const assumed = recordAssumed(ask, sameBench);
+  const [last] = before.filter(({ swatch }) => stored.some((one) => one.swatch === swatch)).slice(-1);
+  const ofLast = last === undefined || ask.rows !== undefined ? [] : [say`of the piece recorded last, ${last.said}`];
+  const assumed = [...recordAssumed(ask, sameBench), ...ofLast];
   const reply = await gaugeReply(at, described, before, { recorded: say`${said}`, assumed });
   const effects: Effect[] = [...known, ...stored.map(({ id }) => ({ did: 'measured' as const, id }))];
   const on = { ...ask.on, machine: profile.machine.name, yarn: profile.yarn.name, tension: profile.tension };

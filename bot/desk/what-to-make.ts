@@ -56,6 +56,7 @@ export const whatToMakeDesk: Desk<'what_to_make'> = async (request, at) => {
       : []),
     ...(others.length === 0 ? [] : [say`Not at such a size on your needles, so tell me one: ${others.join(', ')}.`]),
     say`Each is enough 95 times in 100, in your gauge${name === '' ? '' : ` in ${profile.yarn.name}`}.`,
+    ...(request.yarn === undefined && name !== '' ? [say`Assumed: ${name}, the yarn used last.`] : []),
     ...(told?.assumed ?? []).map((note) => say`Assumed: ${note}.`),
   ];
   const of = name === '' ? say`${mass(massG)}` : say`${mass(massG)} of ${name}`;

@@ -46,3 +46,8 @@ test('a maker whose unit nobody knows is not asked', async () => {
   expect(card.body.join(' ')).not.toContain('three times running');
   await other.close();
 });
+
+test('metres of yarn are no reason to ask', async () => {
+  const ball = 'can I use red wool 50 g / 120 m instead?';
+  for (const text of [ball, ball, ball]) expect(await asks(text), text).toBe(false);
+});

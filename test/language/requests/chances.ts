@@ -35,6 +35,9 @@ const NOT_OWN: Rows = [
   ['start 2', 'unread which_number "start 2"', POUCH],
   ['start two', 'unread which_number "start two"', POUCH],
   ['start 2 of them', 'change x2; start', POUCH],
+  ['38 left', 'unread which_number "38 left"', POUCH],
+  ['I have 38 left', 'unread which_number "I have 38 left"', IN_HAND],
+  ['38 left', 'reply 965.2', asking('width', 'pouch')],
   ['at 12 in', 'change width=304.8', POUCH],
   ['at 12', 'reply 304.8', asking('width', 'pouch')],
 ];
