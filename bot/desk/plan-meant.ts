@@ -12,7 +12,9 @@ export type PlanMeant = { plan: Plan; ask: PlanAsk; profile: Profile; work: Work
 /** The work of this talk, unless a plan was made since; else the plan in hand, else the last; or why there is none. */
 export async function planMeant(at: At): Promise<PlanMeant | DeskAnswer> {
   const inHand = at.talk.workId === undefined ? undefined : await workMeant({ workId: at.talk.workId }, at);
-  const work = at.talk.planId === undefined || at.talk.planId === inHand?.work.planId ? inHand : undefined;
+  const isOfWork =
+    at.talk.planId === undefined ? at.talk.subject?.sizes === undefined : at.talk.planId === inHand?.work.planId;
+  const work = isOfWork ? inHand : undefined;
   const which = work === undefined ? whichSize(at) : undefined;
   if (which !== undefined) return which;
   const ask = work?.ask ?? at.talk.subject ?? (await at.store.plans.latest(at.maker.id))?.ask;

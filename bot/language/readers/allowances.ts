@@ -8,6 +8,10 @@ import { claim, indexesBetween, isFree, type Sheet, said, wordAt } from '../shee
 const USE = 'what may be allowed';
 /** Before a size: so far it may be off. A tolerance without the size it belongs to was made a word. */
 const OFF = /(?:±|\+\s?\/?\s?-|\b(?:plus or minus|give or take|allow(?:ing)?|tolerance(?: of)?))\s*$/i;
+/** Without one of these nothing of it is said. */
+const CUE = /±|\+\s?\/?\s?-|\b(?:plus or minus|give or take|allow|tolerance)/i;
+/** As much as stands before a size for it. */
+const MOST_BEFORE = 40;
 const IS = ['is', 'are', 'would', 'will', 'be', 's'];
 const FINE = ['fine', 'ok', 'okay', 'enough', 'good', 'alright'];
 /** Why it is fine. */
@@ -32,9 +36,10 @@ const REASONS = [
  * what would help, `2.5 is fine, it stretches`. Claims its words.
  */
 export function readAllowances(sheet: Sheet, { subjectPiece, onHelp }: Context, bare: BareUnit): Meaning[] {
-  if (subjectPiece === undefined) return [];
+  if (subjectPiece === undefined || !(onHelp === true || CUE.test(sheet.text))) return [];
   for (const [i, { start }] of sheet.tokens.entries()) {
-    const before = OFF.exec(sheet.text.slice(0, start));
+    const earlier = Math.max(0, start - MOST_BEFORE);
+    const before = OFF.exec(sheet.text.slice(earlier, start));
     if (before !== null && wordAt(sheet, i) === 'more' && endsClause(sheet, i + 1)) {
       claim(sheet, USE, i - 1, i);
       return [{ kind: 'allow' }];
@@ -46,7 +51,7 @@ export function readAllowances(sheet: Sheet, { subjectPiece, onHelp }: Context, 
       while (IS.includes(wordAt(sheet, end + 1) ?? '')) end++;
       if (onHelp !== true || !FINE.includes(wordAt(sheet, ++end) ?? '') || !beginsClause(sheet, i)) continue;
     }
-    const from = sheet.tokens.findIndex((token) => token.start >= (before?.index ?? start));
+    const from = sheet.tokens.findIndex((token) => token.start >= (before === null ? start : earlier + before.index));
     if (!endsClause(sheet, end + 1) || !beginsClause(sheet, from)) continue;
     const value = typedValue(quantity, bare, said(sheet, i));
     claim(sheet, USE, ...indexesBetween(from, end));

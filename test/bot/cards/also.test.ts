@@ -78,3 +78,8 @@ test('where no yarn is left, what the rest takes is told', async () => {
   expect(card.lead).toMatch(/^69 rows to go: about \d+ yd of yarn more$/);
   expect(card.sayings).toEqual(['how many more balls do I need', 'where am I']);
 });
+
+test('a cost asked of several sizes asks which, whatever is on the machine', async () => {
+  const card = await lastCard(MEDIUM, ...PRICES, POUCH, 'start', 'pouch 11 x 6 and 12 x 7, and what do they cost?');
+  expect(card.lead).toMatch(/^Which/);
+});

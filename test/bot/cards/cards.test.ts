@@ -33,6 +33,7 @@ test('the talks show every kind of reply, and every problem but those that no ty
       'gauge',
       'gauges',
       'help',
+      'helps',
       'hours',
       'logged',
       'machines',
@@ -120,8 +121,8 @@ describe.each(CARDS)('the card of "$title"', ({ card }) => {
   });
 
   test('says every chance in the words of its number', () => {
-    for (const [, words, number] of plain.matchAll(/([a-z ]+) \((under 1%|over 95%|\d+%)\)/g)) {
-      expect(words).toMatch(new RegExp(`${chanceWords(number ?? '')}$`));
+    for (const [, words, number] of plain.matchAll(/([A-Za-z ]+) \((under 1%|over 95%|\d+%)\)/g)) {
+      expect(words?.toLowerCase()).toMatch(new RegExp(`${chanceWords(number ?? '')}$`));
     }
     expect(plain).not.toMatch(/\b(?:0|100)%/);
   });
