@@ -61,7 +61,7 @@ test.each([
   ['mug sleeve with a handle', ['handle: say its size']],
   ['drawstring bag 20 cm tall with a zip', ['zip: say its size']],
   ['leg warmers 40 cm long hand 20 cm', ['hand 20 cm']],
-  ['throw 48x60 in strips of 6in', ['strips', '6in']],
+  ['throw 48x60 in strips of 6in', ['strips of 6in: say how many, such as "6 strips"']],
   ["headband for my daughter she's 7", ["daughter she's 7: no published size for 7 years"]],
   ['hat for my son', ['son: say the age']],
   ['sleeve for a mug 26 cm round', []],
