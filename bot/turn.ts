@@ -3,46 +3,34 @@ import { blocks } from './cards/blocks.js';
 import type { Fault } from './cards/forms/index.js';
 import { apology, type Card, card } from './cards/index.js';
 import { plainText } from './cards/plain-text.js';
-import { type Conversation, openMs, REMEMBERED, rememberedMs } from './conversation.js';
-import { editMade, withEdit, withNewPlan } from './desk/changes.js';
-import type { At, DeskAnswer, Letter } from './desk/desk.js';
-import { answer } from './desk/index.js';
-import { isOfMoney } from './desk/prices.js';
-import { FormRefused, passForm } from './form-sent.js';
+import { type Conversation, REMEMBERED, rememberedMs } from './conversation.js';
+import type { Letter } from './desk/desk.js';
+import { type Exchange, exchanged, type Said } from './exchanged.js';
+import { FormRefused } from './form-sent.js';
 import { refreshed } from './home.js';
 import type { DueDate, Trace } from './language/context.js';
 import { hasDueCue } from './language/due-cue.js';
 import { otherUnits, switchOffer, switchTo } from './other-units.js';
 import type { Reply } from './reply.js';
-import { isOfPiece, type Meaning, type Request } from './request.js';
+import type { Request } from './request.js';
 import { seenBy } from './seen-by.js';
-import { sizesAlone } from './size-only.js';
-import type { Address, AnswerTo, Bound, Maker } from './store/ports.js';
+import type { Address, AnswerTo, Bound } from './store/ports.js';
 import type { Surroundings } from './surroundings.js';
-import { type Input, textOf, understood } from './understood.js';
+import { textOf } from './understood.js';
 import { unitsIn, unitsMeant } from './units-meant.js';
-import { whole } from './whole.js';
 
 /** One turn of talk, from whichever door. */
-export type Turn = Input & {
+export type Turn = Said & {
   /** Names the delivery, so that a repeat acts once: event id, command trigger id, or action id and time. */
   key: string;
   slackTeamId: string;
-  /** `dm:D1`, `thread:C1:ts`, `command:C1` or `terminal`. With the maker it names the conversation. */
-  place: string;
-  user: { slackUserId: string; name: string };
-  at: number;
   /** Where the answer goes; undefined for a door that prints what `answered` returns. */
   address?: AnswerTo | undefined;
   /** The card whose button was pressed, where it may be made anew. */
   pressed?: (Address & { to: 'card' }) | undefined;
   /** Set for a button of Home: the page itself shows where a tally stands, and no card is posted to say so. */
   onHome?: true;
-  /** Set for the words of someone else, of which only a piece and its size may be taken. */
-  sizeOnly?: true;
 };
-
-export type Exchange = { request: Request; reply: Reply };
 
 /** What a turn came to: the requests read, their replies, and the one card made of them. */
 export type Answered =
@@ -120,50 +108,12 @@ async function answeredIn(
   let maker = await bound.makers.held(turn.user.slackUserId, turn.user.name, turn.at);
   let talk = alive(await bound.conversations.of(turn.place, maker.id, turn.at), turn.at);
 
-  const { meanings, trace, known } = await understood(bound, maker, talk, turn, due?.(maker.timeZone));
-
   const ownUnits = maker.units;
   const counters = countersIn(talk);
-  const exchanges: Exchange[] = [];
-  const queue = turn.sizeOnly ? sizesAlone(meanings) : [...meanings];
-  const notTaken = meanings.length - queue.length;
-  const asked = new Set<Meaning>(queue);
-  const letters: Letter[] = [];
-  while (queue.length > 0) {
-    const meaning = queue.shift() as Meaning;
-    const request = whole(meaning, talk, maker.units);
-    const at: At = {
-      maker,
-      talk,
-      store: bound,
-      now: turn.at,
-      newId,
-      openUntil: turn.at + openMs(turn.place),
-      place: turn.place,
-    };
-    const hadHours = maker.hours.weekly !== undefined;
-    const answered = await answer(request, at);
-    if (known !== undefined && 'form' in turn.input && exchanges.length === 0)
-      passForm(turn.input.form, answered, known, { units: maker.units ?? unitsIn(textOf(turn.input)) ?? 'in' });
-    const changed = isEdit(meaning, request) && answered.reply.kind !== 'batch' ? editMade(talk, answered.talk) : [];
-    const { reply } = answered;
-    letters.push(...(answered.letters ?? []));
-    exchanges.push({ request, reply: reply.kind === 'question' ? { ...reply, changed } : reply });
-    if (answered.reply.kind === 'problem') break;
-    if (!turn.sizeOnly) maker = await withUnitsTyped(bound, maker, turn, request);
-    if (setsMaker(request)) maker = await bound.makers.held(turn.user.slackUserId, turn.user.name, turn.at);
-    const resumed = resumedBy(request, answered, talk) ?? datedAgain(request, hadHours, talk);
-    talk =
-      asked.has(meaning) && isNewPlan(meaning, request, reply)
-        ? { ...withNewPlan(talk, answered.talk), leadsIn: undefined }
-        : withEdit(talk, answered.talk, changed, maker.units);
-    // Another full request takes the place of the one that waited.
-    if (resumed !== undefined && !queue.some(isOfPiece)) queue.push(resumed);
-    if (answered.reply.kind === 'question') {
-      talk = waiting(talk, queue);
-      break;
-    }
-  }
+  const heard = { bound, turn, maker, talk, newId, due: due?.(maker.timeZone) };
+  const { exchanges, letters, trace, skipped, ...after } = await exchanged(heard);
+  maker = after.maker;
+  talk = after.talk;
 
   const isSized = exchanges.some(({ request }) => SIZED.includes(request.kind));
   const typed = 'text' in turn.input && isSized ? unitsIn(turn.input.text) : undefined;
@@ -195,7 +145,7 @@ async function answeredIn(
     name: maker.name,
     mended: trace.mended,
     leftover: trace.leftover,
-    skipped: queue.length + notTaken,
+    skipped,
     switchTo: other,
   });
   if (turn.address !== undefined && !(turn.onHome && replies.at(-1)?.kind === 'work')) {
@@ -227,10 +177,6 @@ async function sendLetter(bound: Bound, { to, turn, reply, units }: Letter, id: 
   await bound.outbox.add(id, to, body, at, expires(to, at));
 }
 
-/** True for what may set something of the maker: a currency, the first of which becomes theirs, their hours and zone. */
-const setsMaker = (request: Request): boolean =>
-  isOfMoney(request) || ['set_currency', 'set_hours', 'set_time_zone'].includes(request.kind);
-
 /** Requests that leave everything as it was. */
 const LOOKS: readonly Request['kind'][] = [
   ...(['drop', 'help', 'show_gauge', 'show_pieces', 'show_shelf', 'steps', 'tell_gauge', 'thanks', 'unread'] as const),
@@ -249,50 +195,6 @@ const SIZED: readonly Request['kind'][] = [
   'which_machine',
 ];
 
-/** True for a follow-up to the plan in hand, and for a way out of one that was refused. */
-const isEdit = (meaning: Meaning, request: Request): boolean =>
-  request.kind === 'allow' ||
-  (request.kind === 'plan' &&
-    (meaning.kind === 'change' || meaning.kind === 'size' || (meaning.kind === 'pick' && request.follows === true)));
-
-/** True for a plan asked for in full, or taken up from another: it takes the place of the one in hand. */
-const isNewPlan = (meaning: Meaning, request: Request, reply: Reply): boolean =>
-  (request.kind === 'plan' || request.kind === 'size_share') &&
-  (reply.kind === 'plan' || reply.kind === 'sizes') &&
-  !isEdit(meaning, request);
-
 /** The talk without a question that has lapsed. */
 const alive = (talk: Conversation, now: number): Conversation =>
   talk.pending !== undefined && talk.pending.until <= now ? { ...talk, pending: undefined } : talk;
-
-/** The unit a maker first types becomes theirs, until they say otherwise. */
-async function withUnitsTyped(bound: Bound, maker: Maker, turn: Turn, request: Request): Promise<Maker> {
-  const units = request.kind === 'set_units' ? request.units : (maker.units ?? unitsIn(textOf(turn.input)));
-  if (units === undefined || units === maker.units) return maker;
-  await bound.makers.setUnits(maker.id, units);
-  return { ...maker, units };
-}
-
-/** The request that waited, once what it waited for is in: a gauge, a unit. */
-function resumedBy(request: Request, answered: DeskAnswer, before: Conversation): Request | undefined {
-  const { pending } = before;
-  if (pending === undefined || answered.reply.kind === 'question') return undefined;
-  if (request.kind === 'set_units' && pending.holes[0] === 'units') return pending.request;
-  if (request.kind === 'set_hours' && pending.holes[0] === 'hours') return pending.request;
-  if (answered.reply.kind !== 'gauge') return undefined;
-  return pending.holes[0] === 'gauge' ? pending.request : pending.next;
-}
-
-/** The plan in hand once more, where its day waited for the first hours that its maker told. */
-const datedAgain = (request: Request, hadHours: boolean, { pending, subject }: Conversation): Request | undefined =>
-  request.kind === 'set_hours' && !hadHours && pending === undefined && subject?.due !== undefined
-    ? { kind: 'plan', ask: subject, follows: true }
-    : undefined;
-
-/** A plan asked for after a record that raised a question waits for the answer; it is taken off the queue. */
-function waiting(talk: Conversation, queue: Meaning[]): Conversation {
-  const [next] = queue;
-  if (!isOfPiece(next) || talk.pending === undefined) return talk;
-  queue.shift();
-  return { ...talk, pending: { ...talk.pending, next } };
-}

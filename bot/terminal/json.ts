@@ -2,10 +2,11 @@ import { acrossOf, inShort, notionsFor, type Plan, type Printing, printed } from
 import { capital } from '../cards/names.js';
 import { plainText } from '../cards/plain-text.js';
 import { isoDay } from '../day-words.js';
+import type { Exchange } from '../exchanged.js';
 import type { Schedule } from '../replies/batch.js';
 import type { Took } from '../replies/bench.js';
 import type { Reply, ReplyOf, WorkShown } from '../reply.js';
-import type { Answered, Exchange } from '../turn.js';
+import type { Answered } from '../turn.js';
 
 /**
  * An answer as data: `request` and `reply` of the last request in the message, those before it in `before`.

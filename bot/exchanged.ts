@@ -1,0 +1,144 @@
+import { type Conversation, openMs } from './conversation.js';
+import { editMade, withEdit, withNewPlan } from './desk/changes.js';
+import type { At, DeskAnswer, Letter } from './desk/desk.js';
+import { answer } from './desk/index.js';
+import { isOfMoney } from './desk/prices.js';
+import { passForm } from './form-sent.js';
+import type { Context, Trace } from './language/context.js';
+import type { Reply } from './reply.js';
+import { isOfPiece, type Meaning, type Request } from './request.js';
+import { sizesAlone } from './size-only.js';
+import type { Bound, Maker } from './store/ports.js';
+import { type Input, textOf, understood } from './understood.js';
+import { unitsIn } from './units-meant.js';
+import { whole } from './whole.js';
+
+export type Exchange = { request: Request; reply: Reply };
+
+/** What was said, and by whom. */
+export type Said = Input & {
+  /** `dm:D1`, `thread:C1:ts`, `command:C1` or `terminal`. With the maker it names the conversation. */
+  place: string;
+  user: { slackUserId: string; name: string };
+  at: number;
+  /** Set for the words of someone else, of which only a piece and its size may be taken. */
+  sizeOnly?: true;
+};
+
+/** What it is read and answered with. */
+export type Heard = {
+  bound: Bound;
+  turn: Said;
+  maker: Maker;
+  talk: Conversation;
+  newId: () => string;
+  due: Context['due'];
+};
+
+/** Each request of a turn with its reply, and what maker and talk became by them. */
+export type Exchanged = {
+  exchanges: readonly Exchange[];
+  maker: Maker;
+  talk: Conversation;
+  letters: readonly Letter[];
+  trace: Trace;
+  /** Requests that were not run: an earlier one failed, or they may not be taken of these words. */
+  skipped: number;
+};
+
+/** Reads a turn and answers its requests one after another, until one fails or raises a question. */
+export async function exchanged(heard: Heard): Promise<Exchanged> {
+  const { bound, turn, newId } = heard;
+  let { maker, talk } = heard;
+  const { meanings, trace, known } = await understood(bound, maker, talk, turn, heard.due);
+
+  const exchanges: Exchange[] = [];
+  const queue = turn.sizeOnly ? sizesAlone(meanings) : [...meanings];
+  const notTaken = meanings.length - queue.length;
+  const asked = new Set<Meaning>(queue);
+  const letters: Letter[] = [];
+  while (queue.length > 0) {
+    const meaning = queue.shift() as Meaning;
+    const request = whole(meaning, talk, maker.units);
+    const at: At = {
+      maker,
+      talk,
+      store: bound,
+      now: turn.at,
+      newId,
+      openUntil: turn.at + openMs(turn.place),
+      place: turn.place,
+    };
+    const hadHours = maker.hours.weekly !== undefined;
+    const answered = await answer(request, at);
+    if (known !== undefined && 'form' in turn.input && exchanges.length === 0)
+      passForm(turn.input.form, answered, known, { units: maker.units ?? unitsIn(textOf(turn.input)) ?? 'in' });
+    const changed = isEdit(meaning, request) && answered.reply.kind !== 'batch' ? editMade(talk, answered.talk) : [];
+    const { reply } = answered;
+    letters.push(...(answered.letters ?? []));
+    exchanges.push({ request, reply: reply.kind === 'question' ? { ...reply, changed } : reply });
+    if (answered.reply.kind === 'problem') break;
+    if (!turn.sizeOnly) maker = await withUnitsTyped(bound, maker, turn, request);
+    if (setsMaker(request)) maker = await bound.makers.held(turn.user.slackUserId, turn.user.name, turn.at);
+    const resumed = resumedBy(request, answered, talk) ?? datedAgain(request, hadHours, talk);
+    talk =
+      asked.has(meaning) && isNewPlan(meaning, request, reply)
+        ? { ...withNewPlan(talk, answered.talk), leadsIn: undefined }
+        : withEdit(talk, answered.talk, changed, maker.units);
+    // Another full request takes the place of the one that waited.
+    if (resumed !== undefined && !queue.some(isOfPiece)) queue.push(resumed);
+    if (answered.reply.kind === 'question') {
+      talk = waiting(talk, queue);
+      break;
+    }
+  }
+  return { exchanges, maker, talk, letters, trace, skipped: queue.length + notTaken };
+}
+
+/** True for what may set something of the maker: a currency, the first of which becomes theirs, their hours and zone. */
+const setsMaker = (request: Request): boolean =>
+  isOfMoney(request) || ['set_currency', 'set_hours', 'set_time_zone'].includes(request.kind);
+
+/** True for a follow-up to the plan in hand, and for a way out of one that was refused. */
+const isEdit = (meaning: Meaning, request: Request): boolean =>
+  request.kind === 'allow' ||
+  (request.kind === 'plan' &&
+    (meaning.kind === 'change' || meaning.kind === 'size' || (meaning.kind === 'pick' && request.follows === true)));
+
+/** True for a plan asked for in full, or taken up from another: it takes the place of the one in hand. */
+const isNewPlan = (meaning: Meaning, request: Request, reply: Reply): boolean =>
+  (request.kind === 'plan' || request.kind === 'size_share') &&
+  (reply.kind === 'plan' || reply.kind === 'sizes') &&
+  !isEdit(meaning, request);
+
+/** The unit a maker first types becomes theirs, until they say otherwise. */
+async function withUnitsTyped(bound: Bound, maker: Maker, turn: Said, request: Request): Promise<Maker> {
+  const units = request.kind === 'set_units' ? request.units : (maker.units ?? unitsIn(textOf(turn.input)));
+  if (units === undefined || units === maker.units) return maker;
+  await bound.makers.setUnits(maker.id, units);
+  return { ...maker, units };
+}
+
+/** The request that waited, once what it waited for is in: a gauge, a unit. */
+function resumedBy(request: Request, answered: DeskAnswer, before: Conversation): Request | undefined {
+  const { pending } = before;
+  if (pending === undefined || answered.reply.kind === 'question') return undefined;
+  if (request.kind === 'set_units' && pending.holes[0] === 'units') return pending.request;
+  if (request.kind === 'set_hours' && pending.holes[0] === 'hours') return pending.request;
+  if (answered.reply.kind !== 'gauge') return undefined;
+  return pending.holes[0] === 'gauge' ? pending.request : pending.next;
+}
+
+/** The plan in hand once more, where its day waited for the first hours that its maker told. */
+const datedAgain = (request: Request, hadHours: boolean, { pending, subject }: Conversation): Request | undefined =>
+  request.kind === 'set_hours' && !hadHours && pending === undefined && subject?.due !== undefined
+    ? { kind: 'plan', ask: subject, follows: true }
+    : undefined;
+
+/** A plan asked for after a record that raised a question waits for the answer; it is taken off the queue. */
+function waiting(talk: Conversation, queue: Meaning[]): Conversation {
+  const [next] = queue;
+  if (!isOfPiece(next) || talk.pending === undefined) return talk;
+  queue.shift();
+  return { ...talk, pending: { ...talk.pending, next } };
+}
