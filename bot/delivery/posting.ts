@@ -19,7 +19,7 @@ export function posting(
     // Its lease could run out during the post, and another sender post it too.
     if (now() + pace.postMs > leasedUntil) return;
     if (now() >= row.expires) return drop(row, 'expired');
-    const isReplaced = row.address.to === 'home' || row.address.to === 'card';
+    const isReplaced = ['home', 'card', 'again'].includes(row.address.to);
     const whole = isReplaced ? await outbox.sealed(row) : row;
     const sent = await send(whole).then(
       (slackTs) => ({ slackTs }),

@@ -62,7 +62,7 @@ const Refused = z.object({ data: z.object({ error: z.string() }) });
 
 /** A card made anew; where it is gone, posted as a new one, so that no answer is lost. */
 async function updated(
-  { channel, ts }: Address & { to: 'card' },
+  { channel, ts, threadTs }: Address & { to: 'card' },
   body: Body,
   chat: Posts['chat'],
 ): Promise<string | undefined> {
@@ -71,7 +71,7 @@ async function updated(
     return ts;
   } catch (error) {
     if (!GONE.has(Refused.safeParse(error).data?.data.error ?? '')) throw error;
-    return (await chat.postMessage({ ...body, channel, ...PLAIN })).ts;
+    return (await chat.postMessage({ ...body, channel, thread_ts: threadTs, ...PLAIN })).ts;
   }
 }
 

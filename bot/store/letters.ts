@@ -9,7 +9,8 @@ export const addressJson = jsonColumn<Address>(
     z.object({ to: z.literal('ephemeral'), channel: z.string(), user: z.string(), threadTs: z.string().optional() }),
     z.object({ to: z.literal('response'), url: z.string() }),
     z.object({ to: z.literal('home'), user: z.string(), channel: z.string() }),
-    z.object({ to: z.literal('card'), channel: z.string(), ts: z.string() }),
+    z.object({ to: z.literal('card'), channel: z.string(), ts: z.string(), threadTs: z.string().optional() }),
+    z.object({ to: z.literal('again'), channel: z.string(), threadTs: z.string().optional(), row: z.string() }),
   ]),
 );
 export const bodyJson = jsonColumn<Body>(z.object({ text: z.string(), blocks: z.array(z.unknown()) }));

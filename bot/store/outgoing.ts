@@ -1,6 +1,6 @@
 import { type ExpressionBuilder, type Kysely, sql } from 'kysely';
 import { addressJson, bodyJson } from './letters.js';
-import type { OutboxRow, Store } from './ports.js';
+import type { Address, OutboxRow, Store } from './ports.js';
 import { retried } from './retried.js';
 import type { Tables } from './schema.js';
 
@@ -9,6 +9,19 @@ export function outgoing(db: Kysely<Tables>): Store['outbox'] {
   async function set({ workspaceId, id }: OutboxRow, values: Partial<Tables['outbox']>): Promise<void> {
     const update = db.updateTable('outbox').set(values).where('workspace_id', '=', workspaceId).where('id', '=', id);
     await retried(() => update.execute());
+  }
+
+  /** Where a card that is made anew stands; as it is while, or where, it was never posted. */
+  async function resolved({ workspaceId, address }: OutboxRow): Promise<Address> {
+    if (address.to !== 'again') return address;
+    const { channel, threadTs, row } = address;
+    const posted = await db
+      .selectFrom('outbox')
+      .select('slack_ts')
+      .where('workspace_id', '=', workspaceId)
+      .where('id', '=', row)
+      .executeTakeFirst();
+    return posted?.slack_ts ? { to: 'card', channel, ts: posted.slack_ts, threadTs } : address;
   }
 
   return {
@@ -69,7 +82,7 @@ export function outgoing(db: Kysely<Tables>): Store['outbox'] {
         .where('id', '=', row.id)
         .returning('body_json');
       const { body_json } = await retried(() => sealing.executeTakeFirstOrThrow());
-      return { ...row, body: bodyJson.value(body_json) };
+      return { ...row, address: await resolved(row), body: bodyJson.value(body_json) };
     },
     posted: (row, at, slackTs) => set(row, { posted_at_ms: at, slack_ts: slackTs ?? null }),
     later: (row, notBefore) => set(row, { not_before_ms: notBefore, taken_until_ms: null }),

@@ -59,7 +59,11 @@ export type Bound = {
   outbox: {
     /** A page for Home takes the place of one that still waits for the same maker. `at` is when it may go out. */
     add(id: string, address: Address, body: Body, at: number, expires: number): Promise<void>;
+    /** Makes the row say something else; false, and nothing changed, once it was posted or is in the hand of a sender. */
+    replace(id: string, body: Body, at: number, expires: number): Promise<boolean>;
   };
+  /** Runs `work`, and rolls back what it wrote where its result is not one to keep. */
+  attempted<T>(work: () => Promise<T>, isKept: (result: T) => boolean): Promise<T>;
 };
 
 export type Store = {
@@ -68,7 +72,10 @@ export type Store = {
   /** What bot/delivery takes from: a row taken is leased, so that two senders never post it twice. */
   outbox: {
     take(at: number, leaseMs: number, limit: number): Promise<OutboxRow[]>;
-    /** The row with what it holds by now; from here on nothing joins it, and what comes is a row of its own. */
+    /**
+     * The row with what it holds by now; from here on nothing joins it, and what comes is a row of its own. One that makes
+     * another row's message anew names that message, once there is one.
+     */
     sealed(row: OutboxRow): Promise<OutboxRow>;
     posted(row: OutboxRow, at: number, slackTs: string | undefined): Promise<void>;
     /** Gives a row back to be tried at `notBefore`. */

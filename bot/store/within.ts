@@ -1,4 +1,4 @@
-import type { Kysely } from 'kysely';
+import { type Kysely, sql } from 'kysely';
 import { v7 } from 'uuid';
 import type { Bound, Store } from './ports.js';
 import { batches } from './repositories/batches.js';
@@ -72,5 +72,14 @@ function bound(db: Kysely<Tables>, workspaceId: string): Bound {
     reminders: reminders(db, workspaceId),
     conversations: conversations(db, workspaceId),
     outbox: outbox(db, workspaceId),
+    attempted: (work, isKept) => attempted(db, work, isKept),
   };
+}
+
+async function attempted<T>(db: Kysely<Tables>, work: () => Promise<T>, isKept: (result: T) => boolean): Promise<T> {
+  await sql`savepoint attempt`.execute(db);
+  const result = await work();
+  if (!isKept(result)) await sql`rollback to savepoint attempt`.execute(db);
+  await sql`release savepoint attempt`.execute(db);
+  return result;
 }

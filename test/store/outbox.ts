@@ -68,6 +68,32 @@ export function outboxContract(name: string, store: () => Store): void {
       expect(await store().outbox.nextAt()).toBeUndefined();
     });
 
+    test('says something else of a row that waits, and leaves one alone that is being sent or was', async () => {
+      const id = await queued('T1');
+      const other = { text: 'Knit 109 rows', blocks: [] };
+      const replace = (body: typeof other, at = AT) =>
+        store().within('T1', (s) => s.outbox.replace(id, body, at, AT + 90_000));
+      expect(await replace(other)).toBe(true);
+      const [row] = await store().outbox.take(AT, 1000, 1);
+      expect(row).toMatchObject({ id, body: other, expires: AT + 90_000 });
+      expect(await replace({ text: 'late', blocks: [] })).toBe(false);
+      expect(await replace(other, AT + 1000)).toBe(true);
+      if (row) await store().outbox.posted(row, AT, '1.5');
+      expect(await replace(other, AT + 5000)).toBe(false);
+    });
+
+    test('finds the message of a row that is made anew once it is sent, and not before', async () => {
+      const row = await queued('T1');
+      const again = { to: 'again', channel: 'C1', threadTs: '1.2', row } as const;
+      await store().within('T1', (s) => s.outbox.add(v7(), again, CARD, AT, AT + 60_000));
+      const [first, second] = await store().outbox.take(AT, 1000, 2);
+      if (first === undefined || second === undefined) throw new Error('two rows were queued');
+      expect((await store().outbox.sealed(second)).address).toEqual(again);
+      await store().outbox.posted(first, AT, '1.5');
+      const card = { to: 'card', channel: 'C1', threadTs: '1.2', ts: '1.5' };
+      expect((await store().outbox.sealed(second)).address).toEqual(card);
+    });
+
     test('names the time at which the next row can be taken', async () => {
       expect(await store().outbox.nextAt()).toBeUndefined();
       await queued('T1', AT + 70);

@@ -26,6 +26,25 @@ export function transactionsContract(name: string, store: () => Store): void {
       expect(await store().within('T1', (s) => s.deliveries.claim('event:1', AT))).toBe(true);
     });
 
+    test('rolls back an attempt that is not to be kept, and nothing before or after it', async () => {
+      const set = (units: 'cm' | 'in', isKept: boolean) =>
+        store().within('T1', async (s) => {
+          const { id, units: before } = await s.makers.held('U1', 'Nadia', AT);
+          const result = await s.attempted(
+            async () => {
+              await s.makers.setUnits(id, units);
+              return (await s.makers.held('U1', 'Nadia', AT)).units;
+            },
+            () => isKept,
+          );
+          await s.makers.setCurrency(id, 'EUR');
+          return { before, result, after: await s.makers.held('U1', 'Nadia', AT) };
+        });
+      expect(await set('cm', true)).toMatchObject({ result: 'cm', after: { units: 'cm', currency: 'EUR' } });
+      expect(await set('in', false)).toMatchObject({ result: 'in', after: { units: 'cm', currency: 'EUR' } });
+      expect(await set('in', true)).toMatchObject({ before: 'cm', after: { units: 'in' } });
+    });
+
     test('runs again when the database says it is busy, and gives up after three more tries', async () => {
       let runs = 0;
       const busyTwice = store().within('T1', async (s) => {

@@ -118,6 +118,7 @@ export function upkeepContract(name: string, store: () => Store, open: Open): vo
         await s.conversations.keep('dm:D1', maker.id, Conversation.parse({}), AT);
         await s.conversations.of('dm:D1', maker.id, AT);
         for (let row = 0; row < 3; row += 1) await s.outbox.add(v7(), HERE, CARD, AT, AT);
+        await s.outbox.replace('none', CARD, AT, AT);
       });
       const [posted, later, dropped] = await heard.outbox.take(AT, 1000, 3);
       if (posted) await heard.outbox.sealed(posted);

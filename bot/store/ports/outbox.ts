@@ -6,12 +6,14 @@ export type AnswerTo =
 
 /**
  * Where anything goes. `home` is the Home tab of a maker, whose direct message is `channel`; `card` is a message of ours,
- * made anew. What waits for these is replaced by what comes after.
+ * made anew; `again` is the message that another row of the outbox became, which may not be posted yet. What waits for
+ * these is replaced by what comes after.
  */
 export type Address =
   | AnswerTo
   | { to: 'home'; user: string; channel: string }
-  | { to: 'card'; channel: string; ts: string };
+  | { to: 'card'; channel: string; ts: string; threadTs?: string | undefined }
+  | { to: 'again'; channel: string; threadTs?: string | undefined; row: string };
 
 /** A card made ready: plain text that says all, and Block Kit that says the same. */
 export type Body = { text: string; blocks: readonly unknown[] };

@@ -17,6 +17,19 @@ export function outbox(db: Kysely<Tables>, workspaceId: string): Bound['outbox']
         expires,
       });
     },
+
+    async replace(id, body, at, expires) {
+      const replaced = await db
+        .updateTable('outbox')
+        .set({ body_json: bodyJson.text(body), expires_at_ms: expires })
+        .where('workspace_id', '=', workspaceId)
+        .where('id', '=', id)
+        .where('posted_at_ms', 'is', null)
+        .where((eb) => eb.or([eb('taken_until_ms', 'is', null), eb('taken_until_ms', '<=', at)]))
+        .returning('id')
+        .executeTakeFirst();
+      return replaced !== undefined;
+    },
   };
 }
 
@@ -52,5 +65,6 @@ const queued = prepared((db, { workspaceId, id, address, body, key, at, expires 
 /** Rows of one key that wait become one; '' for those that each count. */
 function keyOf(address: Address): string {
   if (address.to === 'home') return `home:${address.user}`;
+  if (address.to === 'again') return `again:${address.row}`;
   return address.to === 'card' ? `card:${address.channel}:${address.ts}` : '';
 }

@@ -102,3 +102,11 @@ test('a card that was deleted meanwhile is posted as a new one; another fault is
   slack.chat.update.mockRejectedValueOnce({ data: { error: 'ratelimited' } });
   await expect(sender(slack)(row(CARD))).rejects.toEqual({ data: { error: 'ratelimited' } });
 });
+
+test('a card that is gone, or of which no message is known, is posted into the thread it belongs to', async () => {
+  const slack = posts();
+  slack.chat.update.mockRejectedValueOnce({ data: { error: 'message_not_found' } });
+  await sender(slack)(row({ ...CARD, threadTs: '1.1' }));
+  await sender(slack)(row({ to: 'again', channel: 'D1', threadTs: '1.1', row: 'r1' }));
+  expect(slack.chat.postMessage.mock.calls).toMatchObject([[{ thread_ts: '1.1' }], [{ thread_ts: '1.1' }]]);
+});
