@@ -44,9 +44,8 @@ export const Change = z.discriminatedUnion('kind', [
 ]);
 export type Change = z.infer<typeof Change>;
 
-/** The state of one maker's talk in one place. A refused request never reaches it. */
-export const Conversation = z.object({
-  v: z.literal(1).default(1),
+/** What of a talk goes by what was said last: all but what it remembers of changes and cards. */
+const Standing = z.object({
   ...InHand.shape,
   /** The units asked for since the plan in hand was made: its answers lead with them, whatever was typed for it. */
   leadsIn: z.enum(['cm', 'in']).optional(),
@@ -60,6 +59,34 @@ export const Conversation = z.object({
   workId: z.string().optional(),
   /** What was last asked to be bought, and for which plan. */
   buying: z.object({ planId: z.string().optional(), ask: BuyAsk }).optional(),
+});
+
+/** The message answered last, and what it takes to read it again once it is edited. */
+const Asked = z.object({
+  /** Its time stamp in Slack; '' where something else came last: a button, a form. */
+  message: z.string(),
+  /** Undefined where it cannot be read again: others were told, or it took something back. */
+  again: z
+    .object({
+      /** The outbox row of its card; undefined where that cannot be made anew. */
+      card: z.string().optional(),
+      /** How many of the last changes, and of the last offers, are its own. */
+      made: z.number(),
+      offered: z.number(),
+      /** What stood before it: the talk, the profile used last, and whether the maker had no unit yet. */
+      before: Standing,
+      profileId: z.string().optional(),
+      unitless: z.boolean(),
+    })
+    .optional(),
+});
+export type Again = NonNullable<z.infer<typeof Asked>['again']>;
+
+/** The state of one maker's talk in one place. A refused request never reaches it. */
+export const Conversation = z.object({
+  v: z.literal(1).default(1),
+  ...Standing.shape,
+  asked: Asked.optional(),
   /** What cards offered, by turn. `named` ones were numbered in words, so that "the first" can pick them. */
   offered: z
     .array(
@@ -109,6 +136,17 @@ export const inHand = ({ subject, planId, rowsMake, pending }: z.infer<typeof In
   planId,
   rowsMake,
   pending,
+});
+
+/** What a message may change of the talk, to be kept for when it is read again. */
+export const standing = (talk: z.infer<typeof Standing>): z.infer<typeof Standing> => ({
+  ...inHand(talk),
+  leadsIn: talk.leadsIn,
+  onCost: talk.onCost,
+  onHelp: talk.onHelp,
+  otherUnits: talk.otherUnits,
+  workId: talk.workId,
+  buying: talk.buying,
 });
 
 /** The plan ask that a follow-up changes: the one waiting, else the last. */

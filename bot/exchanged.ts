@@ -48,7 +48,7 @@ export type Exchanged = {
 
 /** Reads a turn and answers its requests one after another, until one fails or raises a question. */
 export async function exchanged(heard: Heard): Promise<Exchanged> {
-  const { bound, turn, newId } = heard;
+  const { bound, turn } = heard;
   let { maker, talk } = heard;
   const { meanings, trace, known } = await understood(bound, maker, talk, turn, heard.due);
 
@@ -60,15 +60,7 @@ export async function exchanged(heard: Heard): Promise<Exchanged> {
   while (queue.length > 0) {
     const meaning = queue.shift() as Meaning;
     const request = whole(meaning, talk, maker.units);
-    const at: At = {
-      maker,
-      talk,
-      store: bound,
-      now: turn.at,
-      newId,
-      openUntil: turn.at + openMs(turn.place),
-      place: turn.place,
-    };
+    const at = atOf({ ...heard, maker, talk });
     const hadHours = maker.hours.weekly !== undefined;
     const answered = await answer(request, at);
     if (known !== undefined && 'form' in turn.input && exchanges.length === 0)
@@ -94,6 +86,17 @@ export async function exchanged(heard: Heard): Promise<Exchanged> {
   }
   return { exchanges, maker, talk, letters, trace, skipped: queue.length + notTaken };
 }
+
+/** What a desk works with. */
+export const atOf = ({ bound, turn, maker, talk, newId }: Omit<Heard, 'due'>): At => ({
+  maker,
+  talk,
+  store: bound,
+  now: turn.at,
+  newId,
+  openUntil: turn.at + openMs(turn.place),
+  place: turn.place,
+});
 
 /** True for what may set something of the maker: a currency, the first of which becomes theirs, their hours and zone. */
 const setsMaker = (request: Request): boolean =>

@@ -190,7 +190,7 @@ export const Request = z.discriminatedUnion('kind', [
       /** Someone else's words without a size in them; the words of a bot. */
       'no_size',
       'of_bot',
-      /** A message changed after it was answered. */
+      /** A message edited that is not read again. */
       'edited',
     ]),
     words: z.string().default(''),

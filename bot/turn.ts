@@ -5,6 +5,7 @@ import { apology, type Card, card } from './cards/index.js';
 import { plainText } from './cards/plain-text.js';
 import { type Conversation, REMEMBERED, rememberedMs } from './conversation.js';
 import type { Letter } from './desk/desk.js';
+import { askedNow, editOf, exchangedAgain, hasFailed, type Message, startOf } from './edited.js';
 import { type Exchange, exchanged, type Said } from './exchanged.js';
 import { FormRefused } from './form-sent.js';
 import { refreshed } from './home.js';
@@ -14,7 +15,7 @@ import { otherUnits, switchOffer, switchTo } from './other-units.js';
 import type { Reply } from './reply.js';
 import type { Request } from './request.js';
 import { seenBy } from './seen-by.js';
-import type { Address, AnswerTo, Bound } from './store/ports.js';
+import type { Address, AnswerTo, Body, Bound } from './store/ports.js';
 import type { Surroundings } from './surroundings.js';
 import { textOf } from './understood.js';
 import { unitsIn, unitsMeant } from './units-meant.js';
@@ -30,6 +31,8 @@ export type Turn = Said & {
   pressed?: (Address & { to: 'card' }) | undefined;
   /** Set for a button of Home: the page itself shows where a tally stands, and no card is posted to say so. */
   onHome?: true;
+  /** The message of Slack's that the words stand in. */
+  message?: Message | undefined;
 };
 
 /** What a turn came to: the requests read, their replies, and the one card made of them. */
@@ -94,6 +97,9 @@ async function apologised(turn: Turn, reference: string, { store, newId }: Surro
 /** Replies whose offers are ways to choose from, so that words pick one. */
 const NAMED: readonly string[] = ['problem', 'question', 'sizes', 'machines'];
 
+/** An edit that changes nothing is told so. */
+const LEFT = { request: { kind: 'unread', why: 'edited', words: '' } } as const;
+
 const expires = (address: Address, at: number): number =>
   at + (address.to === 'response' ? KEPT_MS.response : KEPT_MS.other);
 
@@ -105,30 +111,35 @@ async function answeredIn(
   due: ((zone: string) => (text: string) => DueDate | undefined) | undefined,
 ): Promise<Answered> {
   if (!(await bound.deliveries.claim(turn.key, turn.at))) return { status: 'seen' };
-  let maker = await bound.makers.held(turn.user.slackUserId, turn.user.name, turn.at);
-  let talk = alive(await bound.conversations.of(turn.place, maker.id, turn.at), turn.at);
+  const held = await bound.makers.held(turn.user.slackUserId, turn.user.name, turn.at);
+  const before = alive(await bound.conversations.of(turn.place, held.id, turn.at), turn.at);
 
-  const ownUnits = maker.units;
-  const counters = countersIn(talk);
-  const heard = { bound, turn, maker, talk, newId, due: due?.(maker.timeZone) };
-  const { exchanges, letters, trace, skipped, ...after } = await exchanged(heard);
-  maker = after.maker;
-  talk = after.talk;
+  const edit = editOf(turn, before);
+  const again = edit === 'left' ? undefined : edit;
+  const said: Said = edit === 'left' ? { ...turn, input: LEFT } : turn;
+  const heard = { bound, turn: said, maker: held, talk: before, newId, due: due?.(held.timeZone) };
+  const start = again ?? (turn.message && (await startOf(heard)));
+  const done = await (again === undefined ? exchanged(heard) : exchangedAgain(heard, again));
+  const { exchanges, letters, trace, skipped, maker } = done;
+  const hasChanged = edit === undefined || (again !== undefined && !hasFailed(done));
+  let { talk } = done;
 
-  const isSized = exchanges.some(({ request }) => SIZED.includes(request.kind));
-  const typed = 'text' in turn.input && isSized ? unitsIn(turn.input.text) : undefined;
-  const inOther = otherUnits(talk.otherUnits, typed, ownUnits);
+  const isSized = hasChanged && exchanges.some(({ request }) => SIZED.includes(request.kind));
+  const typed = 'text' in said.input && isSized ? unitsIn(said.input.text) : undefined;
+  const inOther = otherUnits(talk.otherUnits, typed, again?.unitless ? undefined : held.units);
   const other = exchanges.some(({ request }) => request.kind === 'set_units')
     ? undefined
     : switchTo(talk.otherUnits, inOther, typed);
-  talk = { ...talk, otherUnits: inOther };
   const replies = exchanges.map(({ reply }, i) =>
     other === undefined || i < exchanges.length - 1
       ? reply
       : { ...reply, offers: [...reply.offers, switchOffer(other)] },
   );
   const ledBy = replies.at(-1)?.kind;
-  talk = { ...talk, onCost: ledBy === 'cost' || undefined, onHelp: ledBy === 'helps' || undefined };
+  if (hasChanged) {
+    const led = { onCost: ledBy === 'cost' || undefined, onHelp: ledBy === 'helps' || undefined };
+    talk = { ...talk, ...led, otherUnits: inOther };
+  }
   const offers = replies.at(-1)?.offers ?? [];
   if (offers.length > 0) {
     const named = NAMED.includes(replies.at(-1)?.kind ?? '');
@@ -136,10 +147,8 @@ async function answeredIn(
     const says = offers.map(({ say }) => say ?? '');
     talk = { ...talk, offered: [...talk.offered, { turn: id, named, choices, says }].slice(-REMEMBERED) };
   }
-  await bound.conversations.keep(turn.place, maker.id, talk, turn.at + rememberedMs(turn.place));
-
   const printing: Printing = {
-    units: talk.leadsIn ?? unitsMeant(replies.at(-1), textOf(turn.input)) ?? maker.units ?? 'in',
+    units: talk.leadsIn ?? unitsMeant(replies.at(-1), textOf(said.input)) ?? maker.units ?? 'in',
   };
   const made = card(replies, printing, {
     name: maker.name,
@@ -147,15 +156,43 @@ async function answeredIn(
     leftover: trace.leftover,
     skipped,
     switchTo: other,
+    edit: again && (hasChanged || again.made === 0 ? 'read' : 'refused'),
   });
+  let posted: string | undefined;
   if (turn.address !== undefined && !(turn.onHome && replies.at(-1)?.kind === 'work')) {
     const body = { text: plainText(made), blocks: blocks(made, id) };
-    const address = counterPressed(turn, replies, counters) ?? seenBy(replies, turn.address, turn.user.slackUserId);
-    await bound.outbox.add(newId(), address, body, turn.at, expires(address, turn.at));
+    const address =
+      counterPressed(turn, replies, countersIn(before)) ?? seenBy(replies, turn.address, turn.user.slackUserId);
+    posted = await queued(bound, address, body, turn.at, newId(), again?.card);
     for (const letter of letters) await sendLetter(bound, letter, newId(), turn.at);
   }
-  if (exchanges.some(({ request }) => !LOOKS.includes(request.kind))) await refreshed(bound, maker, turn.at, newId);
+  talk = { ...talk, asked: askedNow(turn.message, edit, start, heard, { ...done, talk }, posted) };
+  await bound.conversations.keep(turn.place, maker.id, talk, turn.at + rememberedMs(turn.place));
+  if (again !== undefined || exchanges.some(({ request }) => !LOOKS.includes(request.kind)))
+    await refreshed(bound, maker, turn.at, newId);
   return { status: 'answered', exchanges, card: made, printing, trace };
+}
+
+/**
+ * Queues an answer, in place of the card that an edit makes anew, or as that card made anew.
+ * @returns the row that its card comes from; undefined where that cannot be made anew
+ */
+async function queued(
+  bound: Bound,
+  address: Address,
+  body: Body,
+  at: number,
+  id: string,
+  card: string | undefined,
+): Promise<string | undefined> {
+  const until = expires(address, at);
+  if (address.to === 'post' && card !== undefined) {
+    if (!(await bound.outbox.replace(card, body, at, until)))
+      await bound.outbox.add(id, { ...address, to: 'again', row: card }, body, at, until);
+    return card;
+  }
+  await bound.outbox.add(id, address, body, at, until);
+  return address.to === 'post' ? id : undefined;
 }
 
 /** The turns of this talk whose cards count rows: those with a button for one row and for ten. */

@@ -34,6 +34,8 @@ export type Beside = {
   skipped: number;
   /** The unit of the last requests in a row, where that is not the maker's. */
   switchTo?: Units | undefined;
+  /** Set for a message that was edited: it was read again, or that failed and what it did before stands. */
+  edit?: 'read' | 'refused' | undefined;
 };
 
 type Maker = (reply: Reply, printing: Printing, beside: Beside & { stored: boolean }) => Card;
@@ -101,6 +103,7 @@ export function card(replies: readonly Reply[], printing: Printing, beside: Besi
     lead: shortened(made.lead, LIMITS.lead),
     body: [
       ...(made.lead.length > LIMITS.lead ? [made.lead] : []),
+      ...(beside.edit === undefined ? [] : [EDITED[beside.edit]]),
       ...made.body,
       ...notes.map((words) => printed(words, printing)),
       ...beside.mended.map(({ from, to }) => `Read ${from} as ${to}.`),
@@ -118,6 +121,11 @@ export function card(replies: readonly Reply[], printing: Printing, beside: Besi
 
 const switchLine = (units: Units): string =>
   `You typed ${units === 'cm' ? 'centimetres' : 'inches'} three times running. Shall I read your bare numbers so? Say "${switchWords(units)}".`;
+
+const EDITED = {
+  read: 'Read again after your edit.',
+  refused: 'Read again after your edit, which changes nothing: what your message did before still stands.',
+} as const;
 
 /** True for a refusal that quotes what it did not understand. */
 const isUnread = (reply: Reply): boolean =>

@@ -117,8 +117,11 @@ export function unreadSentence({ why, words }: AnyProblem & { code: 'unread' }):
       );
     case 'edited':
       return sentence(
-        'I answered that message as you first sent it',
-        ['An edit changes nothing. Say what should be different, or undo and send it again.'],
+        'That edit changes nothing',
+        [
+          'I read your last message again for 10 minutes, until a button is pressed. What others were told stays told.',
+          'Say what should be different.',
+        ],
         ['undo', ...TRY.slice(0, 1)],
       );
     case 'expired':

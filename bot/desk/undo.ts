@@ -20,12 +20,8 @@ export const undoDesk: Desk<'undo'> = async ({ redo }, at) => {
   const index = redo ? changes.findIndex((change) => change.undone) : changes.findLastIndex((change) => !change.undone);
   const change = changes[index];
   if (change === undefined) return refusal(at, { code: 'nothing_to_undo', redo });
-  const [out, back] = swapOf(change, redo);
-  if ((await hasMovedOn(out, false, at)) || (await hasMovedOn(back, true, at)))
-    return refusal(at, { code: 'moved_on', said: change.said });
   const touched = await gaugeTouched(change, at);
-  await applied(change, redo, at);
-  if (change.kind === 'plan') await remindersMoved(at.talk.planId, change.other.planId, at);
+  if (!(await turnedInStore(change, redo, at))) return refusal(at, { code: 'moved_on', said: change.said });
   const edit = change.kind === 'plan' ? { turned: { other: inHand(at.talk) }, plan: inHand(change.other) } : undefined;
   const turned = { ...change, ...edit?.turned, undone: !redo };
   const workId = workAfter(change, redo, at.talk.workId);
@@ -46,6 +42,15 @@ export const undoDesk: Desk<'undo'> = async ({ redo }, at) => {
     : [{ button: 'Put It Back', say: 'put it back', request: { kind: 'undo' as const, redo: true } }];
   return { reply: { kind: 'answer', lead, lines, examples: [], offers }, talk };
 };
+
+/** Takes a change back in the store, or puts it in again; false, and nothing done, where what it stored has moved on. */
+export async function turnedInStore(change: Change, redo: boolean, at: At): Promise<boolean> {
+  const [out, back] = swapOf(change, redo);
+  if ((await hasMovedOn(out, false, at)) || (await hasMovedOn(back, true, at))) return false;
+  await applied(change, redo, at);
+  if (change.kind === 'plan') await remindersMoved(at.talk.planId, change.other.planId, at);
+  return true;
+}
 
 /** The work of the talk once a start or an end of it is taken back or put in again. */
 function workAfter(change: Change, redo: boolean, now: string | undefined): string | undefined {

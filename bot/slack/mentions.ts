@@ -4,7 +4,10 @@ import { plainText } from './plain-text.js';
 
 export const mentionEvent = 'app_mention';
 
-/** A mention in a channel, answered in its thread. Other bots are never answered. */
+/**
+ * A mention in a channel, answered in its thread; again where Slack tells it again once it is edited. Other bots are never
+ * answered.
+ */
 export function hearMentions(app: SlackApp, door: Door): void {
   app.event(mentionEvent, async ({ event, body, context }) => {
     if (event.bot_id !== undefined || event.user === undefined) return;
@@ -15,6 +18,7 @@ export function hearMentions(app: SlackApp, door: Door): void {
       // Events carry no name; the store keeps the one that a command brought.
       user: { slackUserId: event.user, name: '' },
       at: door.now(),
+      message: { ts: event.ts, edited: event.edited !== undefined },
       input: { text: plainText(event.text, context.botUserId) },
     };
     await door.taken(turn);

@@ -1,4 +1,5 @@
 import type { KnownEventFromType } from '@slack/bolt';
+import { isRecent } from '../edited.js';
 import type { Turn } from '../turn.js';
 import type { Door, SlackApp } from './door.js';
 import { postPlace } from './place.js';
@@ -16,10 +17,10 @@ const isSaid = (event: Message): event is Said =>
 
 type Edited = Extract<Message, { subtype: 'message_changed' }>;
 
-/** Edits of what was answered longer ago are left: nobody waits for an answer to them. */
-const EDITED_WITHIN_MS = 10 * 60_000;
-
-/** Words that a person changed soon after sending them; not a preview of a link that Slack adds, or a card of ours. */
+/**
+ * Words that a person changed soon after sending them; not a preview of a link that Slack adds, or a card of ours. Nobody
+ * waits for an answer to what they changed later.
+ */
 export function isEdited(event: Message, at: number): event is Edited {
   if (event.subtype !== 'message_changed') return false;
   const { message, previous_message: before } = event;
@@ -28,11 +29,11 @@ export function isEdited(event: Message, at: number): event is Edited {
     'edited' in message &&
     message.edited !== undefined &&
     message.text !== (before !== undefined && 'text' in before ? before.text : undefined) &&
-    at - Number(message.ts) * 1000 < EDITED_WITHIN_MS
+    isRecent(message, at)
   );
 }
 
-/** A direct message, answered where it stands: in its thread, or on the main line. An edit is told that it changes nothing. */
+/** A direct message, answered where it stands: in its thread, or on the main line; again once it is edited. */
 export function hearMessages(app: SlackApp, door: Door): void {
   app.event(messageEvent.type, async ({ event, body, context }) => {
     if (event.channel_type !== messageEvent.channelType) return;
@@ -47,9 +48,8 @@ export function hearMessages(app: SlackApp, door: Door): void {
       // Events carry no name; the store keeps the one that a command brought.
       user: { slackUserId: said.user, name: '' },
       at,
-      input: isEdit
-        ? { request: { kind: 'unread', why: 'edited', words: '' } }
-        : { text: plainText(said.text ?? '', context.botUserId) },
+      message: { ts: said.ts, edited: isEdit },
+      input: { text: plainText(said.text ?? '', context.botUserId) },
     };
     await door.agent.working(event.channel, said.thread_ts ?? said.ts, door.taken(turn));
     door.wake();

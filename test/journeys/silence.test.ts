@@ -58,10 +58,3 @@ test.each([
   expect(await bot.send(press(options))).toEqual({ status: 200, text: '' });
   expect(await answer).toMatchObject({ text: 'pressed:  -1' });
 });
-
-test('an edit soon after is told that it changes nothing, where the message stands', async () => {
-  const post = bot.api.expects('chat.postMessage');
-  const thread_ts = '1762500000.000300';
-  await bot.send(directMessage('', edit(said('cowl', { ...EDIT, thread_ts }), said('hat'))));
-  expect(await post).toMatchObject({ text: 'asked: unread', thread_ts });
-});
