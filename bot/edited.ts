@@ -3,8 +3,8 @@ import type { At } from './desk/desk.js';
 import { turnedInStore } from './desk/undo.js';
 import { atOf, type Exchanged, exchanged, type Heard } from './exchanged.js';
 
-/** A message by its time stamp in Slack, as it was sent or as it reads since it was edited. */
-export type Message = { ts: string; edited: boolean };
+/** A message by its time stamp in Slack, and what became of it. */
+export type Message = { ts: string; became: 'sent' | 'edited' | 'deleted' };
 
 const READ_AGAIN_MS = 10 * 60_000;
 
@@ -19,9 +19,13 @@ export function editOf(
   { message, at }: { message?: Message | undefined; at: number },
   { asked }: Conversation,
 ): Again | 'left' | undefined {
-  if (!message?.edited || asked === undefined) return undefined;
+  if (message?.became !== 'edited' || asked === undefined) return undefined;
   return asked.message === message.ts && isRecent(message, at) ? (asked.again ?? 'left') : 'left';
 }
+
+/** True for the last message where it recorded something: who deletes it may take that to be gone too. */
+export const isStillStored = ({ ts }: Message, { asked, changes }: Conversation, at: number): boolean =>
+  asked?.message === ts && isRecent({ ts }, at) && (asked.again?.made ?? 0) > 0 && changes.at(-1)?.kind === 'stored';
 
 export const hasFailed = ({ exchanges }: Pick<Exchanged, 'exchanges'>): boolean =>
   exchanges.at(-1)?.reply.kind === 'problem';

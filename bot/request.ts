@@ -168,6 +168,8 @@ export const Request = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('drop') }),
   z.object({ kind: z.literal('help') }),
   z.object({ kind: z.literal('thanks') }),
+  /** The last message was deleted, and what it stored was not. */
+  z.object({ kind: z.literal('deleted') }),
   z.object({
     kind: z.literal('unread'),
     why: z.enum([

@@ -5,7 +5,7 @@ import { apology, type Card, card } from './cards/index.js';
 import { plainText } from './cards/plain-text.js';
 import { type Conversation, REMEMBERED, rememberedMs } from './conversation.js';
 import type { Letter } from './desk/desk.js';
-import { askedNow, editOf, exchangedAgain, hasFailed, type Message, startOf } from './edited.js';
+import { askedNow, editOf, exchangedAgain, hasFailed, isStillStored, type Message, startOf } from './edited.js';
 import { type Exchange, exchanged, type Said } from './exchanged.js';
 import { FormRefused } from './form-sent.js';
 import { refreshed } from './home.js';
@@ -41,7 +41,7 @@ export type Answered =
   | { status: 'apologised'; reference: string; text: string }
   /** A form with faults. Nothing is stored: it may be sent again. */
   | { status: 'refused'; faults: readonly Fault[] }
-  /** A repeat of a delivery that was answered before. */
+  /** A repeat of a delivery that was answered before, or a message deleted that stored nothing. */
   | { status: 'seen' };
 
 /** An answer that could not be posted within a day is of no use; a response url lives 30 minutes. */
@@ -114,6 +114,7 @@ async function answeredIn(
   const held = await bound.makers.held(turn.user.slackUserId, turn.user.name, turn.at);
   const before = alive(await bound.conversations.of(turn.place, held.id, turn.at), turn.at);
 
+  if (turn.message?.became === 'deleted' && !isStillStored(turn.message, before, turn.at)) return { status: 'seen' };
   const edit = editOf(turn, before);
   const again = edit === 'left' ? undefined : edit;
   const said: Said = edit === 'left' ? { ...turn, input: LEFT } : turn;
@@ -217,7 +218,7 @@ async function sendLetter(bound: Bound, { to, turn, reply, units }: Letter, id: 
 /** Requests that leave everything as it was. */
 const LOOKS: readonly Request['kind'][] = [
   ...(['drop', 'help', 'show_gauge', 'show_pieces', 'show_shelf', 'steps', 'tell_gauge', 'thanks', 'unread'] as const),
-  ...(['explain_chance', 'own_count', 'show_log'] as const),
+  ...(['deleted', 'explain_chance', 'own_count', 'show_log'] as const),
   ...(['what_helps', 'where', 'which_machine', 'which_size', 'why'] as const),
 ];
 

@@ -42,7 +42,7 @@ import { startDesk } from './start.js';
 import { stepsDesk } from './steps.js';
 import { stockDesk } from './stock.js';
 import { takeBackDesk } from './take-back.js';
-import { dropDesk, helpDesk, setUnitsDesk, thanksDesk, unreadDesk } from './talk.js';
+import { deletedDesk, dropDesk, helpDesk, setUnitsDesk, thanksDesk, unreadDesk } from './talk.js';
 import { tallyDesk } from './tally.js';
 import { tellGaugeDesk } from './tell-gauge.js';
 import { undoDesk } from './undo.js';
@@ -118,6 +118,7 @@ const desks: { [K in RequestKind]: Desk<K> } = {
   drop: dropDesk,
   help: helpDesk,
   thanks: thanksDesk,
+  deleted: deletedDesk,
   unread: unreadDesk,
 };
 

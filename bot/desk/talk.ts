@@ -1,7 +1,7 @@
 import { pieceById, pieces, say } from '../../core/index.js';
 import { withChange } from '../conversation.js';
 import { type Desk, refusal } from './desk.js';
-import { MY_GAUGE } from './offers.js';
+import { MY_GAUGE, UNDO } from './offers.js';
 import { saidAgain } from './plan.js';
 
 /** Requests about the talk itself rather than about knitting. */
@@ -41,6 +41,15 @@ export const thanksDesk: Desk<'thanks'> = async (_request, at) => ({
   reply: { kind: 'answer', lead: say`I'm here for the next one.`, lines: [], examples: [], offers: [] },
   talk: at.talk,
 });
+
+/** To delete a message takes nothing back: what it stored is named, and how to. */
+export const deletedDesk: Desk<'deleted'> = async (_request, at) => {
+  const last = at.talk.changes.findLast(({ undone }) => !undone);
+  if (last === undefined) return refusal(at, { code: 'nothing_to_undo', redo: false });
+  const lead = say`Still here: ${last.said}`;
+  const lines = [say`To delete a message takes nothing back. "Undo" does.`];
+  return { reply: { kind: 'answer', lead, lines, examples: [], offers: [UNDO] }, talk: at.talk };
+};
 
 /** The maker's units; a plan in hand is said again in them. */
 export const setUnitsDesk: Desk<'set_units'> = async ({ units }, at) => {

@@ -18,7 +18,7 @@ export function hearMentions(app: SlackApp, door: Door): void {
       // Events carry no name; the store keeps the one that a command brought.
       user: { slackUserId: event.user, name: '' },
       at: door.now(),
-      message: { ts: event.ts, edited: event.edited !== undefined },
+      message: { ts: event.ts, became: event.edited === undefined ? 'sent' : 'edited' } as const,
       input: { text: plainText(event.text, context.botUserId) },
     };
     await door.taken(turn);

@@ -33,13 +33,20 @@ export function isEdited(event: Message, at: number): event is Edited {
   );
 }
 
+/** What a person said, changed or deleted. */
+function heardIn(event: Message, at: number): { said: Message; became: 'sent' | 'edited' | 'deleted' } {
+  if (isEdited(event, at)) return { said: event.message, became: 'edited' };
+  if (event.subtype === 'message_deleted' && event.previous_message)
+    return { said: event.previous_message, became: 'deleted' };
+  return { said: event, became: 'sent' };
+}
+
 /** A direct message, answered where it stands: in its thread, or on the main line; again once it is edited. */
 export function hearMessages(app: SlackApp, door: Door): void {
   app.event(messageEvent.type, async ({ event, body, context }) => {
     if (event.channel_type !== messageEvent.channelType) return;
     const at = door.now();
-    const isEdit = isEdited(event, at);
-    const said = isEdit ? event.message : event;
+    const { said, became } = heardIn(event, at);
     if (!isSaid(said)) return;
     const turn: Turn = {
       key: `event:${body.event_id}`,
@@ -48,8 +55,11 @@ export function hearMessages(app: SlackApp, door: Door): void {
       // Events carry no name; the store keeps the one that a command brought.
       user: { slackUserId: said.user, name: '' },
       at,
-      message: { ts: said.ts, edited: isEdit },
-      input: { text: plainText(said.text ?? '', context.botUserId) },
+      message: { ts: said.ts, became },
+      input:
+        became === 'deleted'
+          ? { request: { kind: 'deleted' } }
+          : { text: plainText(said.text ?? '', context.botUserId) },
     };
     await door.agent.working(event.channel, said.thread_ts ?? said.ts, door.taken(turn));
     door.wake();

@@ -16,8 +16,8 @@ const textOf = ({ card }: Answer) =>
 async function bothWays(before: readonly string[], first: string, words: string, after: readonly string[]) {
   if (edited === undefined || plain === undefined) throw new Error('two talks were opened');
   for (const text of before) for (const one of [edited, plain]) await one.say(text);
-  await edited.say(first, { message: { ts, edited: false } });
-  const answers = [[await edited.say(words, { message: { ts, edited: true } })], [await plain.say(words)]];
+  await edited.say(first, { message: { ts, became: 'sent' } });
+  const answers = [[await edited.say(words, { message: { ts, became: 'edited' } })], [await plain.say(words)]];
   for (const text of after) for (const [i, one] of [edited, plain].entries()) answers[i]?.push(await one.say(text));
   return answers.map((said) => said.map(textOf));
 }
@@ -82,9 +82,9 @@ describe('a message that was edited is answered as if it had been sent as it now
 test('an edit of what was changed since from another place fails, and all stays', async () => {
   if (edited === undefined) throw new Error('a talk was opened');
   for (const text of BENCH) await edited.say(text);
-  await edited.say('stop at 100', { message: { ts, edited: false } });
+  await edited.say('stop at 100', { message: { ts, became: 'sent' } });
   await edited.say('stop at 98', { place: 'command:C1' });
-  const answer = await edited.say('stop at 101', { message: { ts, edited: true } });
+  const answer = await edited.say('stop at 101', { message: { ts, became: 'edited' } });
   expect(answer.card.lead).toMatch(/that has moved on since$/);
   expect(answer.card.body[0]).toMatch(/what your message did before still stands\.$/);
   expect((await edited.say('where am I')).card.lead).toContain('of 98');

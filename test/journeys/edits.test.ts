@@ -29,6 +29,9 @@ const edit = ({ event }: Envelope, text: string) =>
     previous_message: event,
   });
 
+const deletion = ({ event }: Envelope) =>
+  directMessage('', { subtype: 'message_deleted', previous_message: event, deleted_ts: event.ts });
+
 /** Sends what is to be answered by this call of Slack's, and resolves with what that was sent. */
 async function answerTo(body: Fields, method: 'chat.postMessage' | 'chat.update' = 'chat.postMessage') {
   const call = bot.api.expects(method);
@@ -255,5 +258,28 @@ describe('a mention that Slack tells again with its edit', () => {
   test('is read as any other where the edit brought the mention', async () => {
     await say(GAUGE);
     expect(leadOf((await answerTo(told(at(''), POUCH))).text as string)).toMatch(/^Knit 106 rows/);
+  });
+});
+
+describe('a message deleted', () => {
+  test('that recorded something takes nothing back, and its maker is told once what does', async () => {
+    await say(GAUGE);
+    const first = message('80 rows in 18 in');
+    await answerTo(first);
+    const text = (await answerTo(deletion(first))).text as string;
+    expect(text).toMatch(/^Still here: 80 rows in 18 in, rested\nTo delete a message takes nothing back/);
+    expect(await say('undo')).toMatch(/^Taken back: 80 rows in 18 in/);
+  });
+
+  test.each([
+    ['is not the last', message(GAUGE), POUCH],
+    ['recorded nothing', message(POUCH), undefined],
+    ['was sent over 10 minutes ago', message(GAUGE, 11), undefined],
+  ])('that %s is left in silence', async (_, first, next) => {
+    await answerTo(first);
+    if (next !== undefined) await say(next);
+    expect(await bot.send(deletion(first))).toEqual({ status: 200, text: '' });
+    await bot.settled();
+    expect(await bot.store.outbox.nextAt()).toBeUndefined();
   });
 });
