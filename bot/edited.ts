@@ -19,9 +19,15 @@ export function editOf(
   { message, at }: { message?: Message | undefined; at: number },
   { asked }: Conversation,
 ): Again | 'left' | undefined {
-  if (message?.became !== 'edited' || asked === undefined) return undefined;
+  if (message?.became !== 'edited' || asked === undefined || isLater(message.ts, asked.message)) return undefined;
   return asked.message === message.ts && isRecent(message, at) ? (asked.again ?? 'left') : 'left';
 }
+
+const isLater = (ts: string, than: string): boolean => than !== '' && Number(ts) > Number(than);
+
+/** True for a message whose edit came and was answered before it. */
+export const isOvertaken = ({ ts, became }: Message, { asked }: Conversation): boolean =>
+  became === 'sent' && asked?.message === ts;
 
 /** True for the last message where it recorded something: who deletes it may take that to be gone too. */
 export const isStillStored = ({ ts }: Message, { asked, changes }: Conversation, at: number): boolean =>

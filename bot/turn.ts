@@ -5,7 +5,16 @@ import { apology, type Card, card } from './cards/index.js';
 import { plainText } from './cards/plain-text.js';
 import { type Conversation, REMEMBERED, rememberedMs } from './conversation.js';
 import type { Letter } from './desk/desk.js';
-import { askedNow, editOf, exchangedAgain, hasFailed, isStillStored, type Message, startOf } from './edited.js';
+import {
+  askedNow,
+  editOf,
+  exchangedAgain,
+  hasFailed,
+  isOvertaken,
+  isStillStored,
+  type Message,
+  startOf,
+} from './edited.js';
 import { type Exchange, exchanged, type Said } from './exchanged.js';
 import { FormRefused } from './form-sent.js';
 import { refreshed } from './home.js';
@@ -41,7 +50,7 @@ export type Answered =
   | { status: 'apologised'; reference: string; text: string }
   /** A form with faults. Nothing is stored: it may be sent again. */
   | { status: 'refused'; faults: readonly Fault[] }
-  /** A repeat of a delivery that was answered before, or a message deleted that stored nothing. */
+  /** A repeat of what was answered before, or a message deleted that stored nothing. */
   | { status: 'seen' };
 
 /** An answer that could not be posted within a day is of no use; a response url lives 30 minutes. */
@@ -97,6 +106,10 @@ async function apologised(turn: Turn, reference: string, { store, newId }: Surro
 /** Replies whose offers are ways to choose from, so that words pick one. */
 const NAMED: readonly string[] = ['problem', 'question', 'sizes', 'machines'];
 
+/** True for a message that is not to be answered: its edit was, or it was deleted and had stored nothing. */
+const isLeftOut = (message: Message, talk: Conversation, at: number): boolean =>
+  message.became === 'deleted' ? !isStillStored(message, talk, at) : isOvertaken(message, talk);
+
 /** An edit that changes nothing is told so. */
 const LEFT = { request: { kind: 'unread', why: 'edited', words: '' } } as const;
 
@@ -114,7 +127,7 @@ async function answeredIn(
   const held = await bound.makers.held(turn.user.slackUserId, turn.user.name, turn.at);
   const before = alive(await bound.conversations.of(turn.place, held.id, turn.at), turn.at);
 
-  if (turn.message?.became === 'deleted' && !isStillStored(turn.message, before, turn.at)) return { status: 'seen' };
+  if (turn.message !== undefined && isLeftOut(turn.message, before, turn.at)) return { status: 'seen' };
   const edit = editOf(turn, before);
   const again = edit === 'left' ? undefined : edit;
   const said: Said = edit === 'left' ? { ...turn, input: LEFT } : turn;

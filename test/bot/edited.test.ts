@@ -89,3 +89,14 @@ test('an edit of what was changed since from another place fails, and all stays'
   expect(answer.card.body[0]).toMatch(/what your message did before still stands\.$/);
   expect((await edited.say('where am I')).card.lead).toContain('of 98');
 });
+
+test('an edit that comes before the message it is of is answered, and the message itself no more', async () => {
+  if (edited === undefined) throw new Error('a talk was opened');
+  await edited.say(MEDIUM, { message: { ts, became: 'sent' } });
+  const later = (AT / 1000 + 1).toFixed(6);
+  const answer = await edited.say('80 rows in 16 in', { message: { ts: later, became: 'edited' } });
+  expect(answer.card.lead).toMatch(/^Recorded: 80 rows in 16 in/);
+  expect(answer.card.body.join()).not.toContain('Read again');
+  const late = await edited.take({ text: '80 rows in 18 in' }, { message: { ts: later, became: 'sent' } });
+  expect(late.status).toBe('seen');
+});
