@@ -119,7 +119,7 @@ export function unreadSentence({ why, words }: AnyProblem & { code: 'unread' }):
       return sentence(
         'That edit changes nothing',
         [
-          'I read your last message again for 10 minutes, until a button is pressed. What others were told stays told.',
+          'I read your last message again for 10 minutes, until a button is pressed. An undo stays, and so does what others were told.',
           'Say what should be different.',
         ],
         ['undo', ...TRY.slice(0, 1)],
