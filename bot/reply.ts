@@ -60,6 +60,8 @@ export type Reply = { offers: readonly Offered[] } & (
       gauge: GaugeUsed;
       /** What a ball of its yarn holds, where that was told. */
       ball?: Ball | undefined;
+      /** How old the card is whose button brought this plan again. */
+      since?: Words | undefined;
       /** What a follow-up changed, in words; empty for a new plan. */
       changed: readonly Words[];
       /** Another machine of the maker that makes what the needles here miss. */

@@ -271,5 +271,5 @@ function picked(pick: Meaning & { kind: 'pick' }, talk: Conversation): Request {
       ? talk.offered.findLast(({ named }) => named)
       : talk.offered.find(({ turn }) => turn === pick.turn);
   const choices = offer?.choices ?? offersOfShare(pick.turn ?? '').map(({ request }) => request);
-  return choices[pick.index] ?? { kind: 'unread', why: 'expired', words: '' };
+  return choices[pick.index] ?? { kind: 'unread', why: 'expired', words: pick.turn ?? '' };
 }

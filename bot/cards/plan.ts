@@ -42,6 +42,7 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
   return plainCard(lead ?? knit, {
     kept: true,
     body: [
+      ...(reply.since === undefined ? [] : [printed(reply.since, printing)]),
       ...(lead === undefined ? [] : [`${knit}.`]),
       ...changedLine(changed, printing),
       ...plan.shortfalls.map((words) => printed(words, printing)),

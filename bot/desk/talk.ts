@@ -2,6 +2,7 @@ import { pieceById, pieces, say } from '../../core/index.js';
 import { withChange } from '../conversation.js';
 import { type Desk, refusal } from './desk.js';
 import { MY_GAUGE, UNDO } from './offers.js';
+import { oldCard } from './old-card.js';
 import { saidAgain } from './plan.js';
 
 /** Requests about the talk itself rather than about knitting. */
@@ -67,4 +68,6 @@ export const setUnitsDesk: Desk<'set_units'> = async ({ units }, at) => {
   return { reply, talk: withChange({ ...at.talk, leadsIn: units }, change) };
 };
 
-export const unreadDesk: Desk<'unread'> = async ({ why, words }, at) => refusal(at, { code: 'unread', why, words });
+/** `words` of a button that has expired are the turn of its card. */
+export const unreadDesk: Desk<'unread'> = async ({ why, words }, at) =>
+  why === 'expired' ? oldCard(words, at) : refusal(at, { code: 'unread', why, words });

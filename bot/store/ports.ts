@@ -1,4 +1,5 @@
 import type { Conversation } from '../conversation.js';
+import type { Request } from '../request.js';
 import type { Batches } from './ports/batches.js';
 import type { BenchLog, Clocks } from './ports/bench-log.js';
 import type { Measurements, Profiles, Yarns } from './ports/gauge.js';
@@ -55,6 +56,8 @@ export type Bound = {
     /** The talk of this maker in this place, empty when it never began or has lapsed by `at`. */
     of(place: string, makerId: string, at: number): Promise<Conversation>;
     keep(place: string, makerId: string, talk: Conversation, until: number): Promise<void>;
+    /** Whose talk in this place a turn with buttons was of, and what they offered; undefined where no talk knows it. */
+    offering(place: string, turn: string, at: number): Promise<{ makerId: string; choices: Request[] } | undefined>;
   };
   outbox: {
     /** A page for Home takes the place of one that still waits for the same maker. `at` is when it may go out. */

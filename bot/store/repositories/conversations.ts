@@ -11,6 +11,22 @@ export function conversations(db: Kysely<Tables>, workspaceId: string): Bound['c
       return row === undefined ? Conversation.parse({}) : (written.get(row.state_json) ?? parsed(row.state_json));
     },
 
+    async offering(place, turn, at) {
+      const talks = await db
+        .selectFrom('conversation')
+        .select(['maker_id', 'state_json'])
+        .where('workspace_id', '=', workspaceId)
+        .where('place', '=', place)
+        .where('until_ms', '>', at)
+        .execute();
+      for (const { maker_id: makerId, state_json } of talks) {
+        const { offered = [] } = Conversation.safeParse(JSON.parse(state_json)).data ?? {};
+        const offer = offered.find((one) => one.turn === turn);
+        if (offer !== undefined) return { makerId, choices: offer.choices };
+      }
+      return undefined;
+    },
+
     async keep(place, makerId, talk, until) {
       const state = JSON.stringify(talk);
       await kept(db, { workspaceId, place, makerId, state, until });
