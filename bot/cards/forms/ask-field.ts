@@ -1,7 +1,7 @@
 import { type Ask, type Piece, pieces, printedLength, type Units } from '../../../core/index.js';
 import { bareUnit, typedValue } from '../../language/lengths.js';
 import { read } from '../../language/read.js';
-import type { Value } from '../../request.js';
+import type { Edit, PlanAsk, Value } from '../../request.js';
 import { capital } from '../names.js';
 import type { Field } from './form.js';
 import { type FieldReader, lengthHint, quantityOnly, quoted } from './typed.js';
@@ -71,8 +71,39 @@ function valueTyped(
   return typedValue(quantity, bareUnit([], units), said, ask);
 }
 
+/** `48, 52 and 56 cm`: several sizes of a piece, which differ in one ask; undefined for a text that is no list. */
+export function sizesTyped(
+  piece: Piece,
+  id: string,
+  ask: Ask,
+  units: Units | undefined,
+  said: string,
+): PlanAsk['sizes'] {
+  if (ask.is === 'choice' || ask.is === 'contents' || !LIST.test(said) || quantityOnly(said) !== undefined)
+    return undefined;
+  return wordsRead(piece, id, ask, units, said, ({ sizes }) =>
+    sizes?.every(({ values }) => id in values) ? sizes : undefined,
+  );
+}
+
+const LIST = /[,;/&]|\b(?:and|or|to)\b/i;
+
 /** `a woman`, `at least 24 cm`, `none`: read as talk reads it, and only where all of it is of this ask. */
 function valueInWords(piece: Piece, id: string, ask: Ask, units: Units | undefined, said: string): Value | undefined {
+  const value =
+    wordsRead(piece, id, ask, units, said, ({ values, sizes }) => (sizes ? undefined : values[id])) ?? undefined;
+  return value && { ...value, said };
+}
+
+/** What a text says of an ask, in the first way to say it of which nothing is left over. */
+function wordsRead<T>(
+  piece: Piece,
+  id: string,
+  ask: Ask,
+  units: Units | undefined,
+  said: string,
+  taken: (edit: Edit) => T | undefined,
+): T | undefined {
   const context = { pieces, units, machines: [], yarns: [], subjectPiece: piece.id, holes: [id] };
   const [word = ''] = ask.words;
   const ways = ask.is === 'contents' ? [`to take ${said}`] : [`${word} ${said}`, `${said} ${word}`, said];
@@ -80,8 +111,8 @@ function valueInWords(piece: Piece, id: string, ask: Ask, units: Units | undefin
     const { meanings, trace } = read(way, context);
     const [meaning, ...others] = meanings;
     if (others.length > 0 || trace.leftover.length > 0 || meaning?.kind !== 'change') continue;
-    const value = meaning.edit.values[id];
-    if (value) return { ...value, said };
+    const found = taken(meaning.edit);
+    if (found) return found;
   }
   return undefined;
 }

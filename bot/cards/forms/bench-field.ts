@@ -31,44 +31,55 @@ const named = (on: Bench, { benches }: Known): BenchKnown | undefined =>
 export function benchFilled(on: Bench, known: Known): FormValues {
   const own = named(on, known);
   if (own !== undefined) return { bench: own.id };
-  const { machine, needles, yarn, tension } = on;
+  const [last] = known.benches;
+  const { yarn, tension } = on;
+  const { machine, needles } = on.machine === undefined && on.needles === undefined ? (last ?? on) : on;
   return {
     bench: OTHER,
-    'bench.machine': machine ?? (needles === undefined ? (known.benches[0]?.machine ?? '') : ''),
+    'bench.machine': machine ?? '',
     'bench.needles': needles === undefined ? '' : String(needles),
-    'bench.yarn': yarn ?? known.benches[0]?.yarn ?? '',
+    'bench.yarn': yarn ?? last?.yarn ?? '',
     'bench.tension': tension ?? '',
   };
 }
 
+/** The one that was named and is not in the list. */
+function benchNamed(values: FormValues): string {
+  const name = (id: string): string => values[`bench.${id}`] ?? '';
+  const machine = name('machine') || name('needles');
+  return machine === ''
+    ? 'Another yarn or machine'
+    : nameOf({ machine, yarn: name('yarn'), tension: name('tension'), needles: undefined });
+}
+
+/** The list alone of the maker's own, and of another where that was named. */
+export function benchList(values: FormValues, known: Known): Field {
+  const other = values.bench === OTHER ? [{ id: OTHER, label: benchNamed(values) }] : [];
+  const options = known.benches.slice(0, MOST_LISTED).map((one) => ({ id: one.id, label: nameOf(one) }));
+  return { is: 'select', id: 'bench', label: 'Yarn and machine', options: [...options, ...other] };
+}
+
 /** The list of the maker's own, and behind `other` the names of another. */
-export function benchFields({ bench = OTHER }: FormValues, { benches }: Known, canBeOther: boolean): Field[] {
+export function benchFields(values: FormValues, { benches }: Known): Field[] {
+  const { bench = OTHER } = values;
   const options = benches.slice(0, MOST_LISTED).map((one) => ({ id: one.id, label: nameOf(one) }));
-  const other = canBeOther || benches.length > MOST_LISTED || bench === OTHER;
   const chosen = benches.find(({ id }) => id === bench);
   const list: Field = {
     is: 'select',
     id: 'bench',
     label: 'Yarn and machine',
     redraws: true,
-    options: other ? [...options, { id: OTHER, label: 'Another yarn or machine' }] : options,
+    options: [...options, { id: OTHER, label: 'Another yarn or machine' }],
   };
   const needles: Field = { is: 'text', id: 'bench.needles', label: 'Needles', hint: 'Of the machine, such as 46.' };
-  if (benches.length > 0 && bench !== OTHER)
-    return chosen?.needles === undefined && canBeOther ? [list, needles] : [list];
-  const machine: Field = {
-    is: 'text',
-    id: 'bench.machine',
-    label: 'Machine',
-    hint: 'What you call it, if it has a name.',
-  };
+  if (benches.length > 0 && bench !== OTHER) return chosen?.needles === undefined ? [list, needles] : [list];
   const yarn: Field = {
     is: 'text',
     id: 'bench.yarn',
     label: 'Yarn',
     hint: 'What you call it, such as grey medium. Empty for one without a name.',
   };
-  return benches.length > 0 ? [list, machine, needles, yarn] : [needles, yarn];
+  return benches.length > 0 ? [list, needles, yarn] : [needles, yarn];
 }
 
 /** The machine and yarn chosen or named. Needles of a machine that is theirs are those it has. */

@@ -32,6 +32,9 @@ export type Field = { id: string; label: string; hint?: string; required?: true 
   | { is: 'radio'; options: readonly Option[] }
 );
 
+/** A form is filled in at a glance: what has no room stays as it was said. */
+export const MOST_FIELDS = 6;
+
 /** What is wrong, and the field it stands beside; without one it is of the form as a whole. */
 export type Fault = { at?: string | undefined; says: string };
 
@@ -44,6 +47,8 @@ export type Form = {
   fields(values: FormValues, known: Known): readonly Field[];
   /** The request that words would make, or every fault at once. */
   request(values: FormValues, known: Known): Outcome<Request, Fault>;
+  /** What a value without a field is called for the one who said it; undefined for one that goes without saying. */
+  unseen?(id: string, values: FormValues): string | undefined;
   /** The field that a problem names by its label. */
   at: Readonly<Record<string, string>>;
 };

@@ -1,11 +1,19 @@
+import { machineName } from '../../desk/names.js';
 import { GaugeAsk, isOfPiece, type Request, type Tension } from '../../request.js';
 import { benchFields, benchFilled, benchRead, OTHER } from './bench-field.js';
-import type { Form } from './form.js';
+import { type Field, type Form, MOST_FIELDS } from './form.js';
 import { stateChosen, stateField } from './state-field.js';
 import { fieldReader, lengthHint, typedAgain } from './typed.js';
 
 /** What the form has no field for is carried along as it was said. */
 const Unseen = GaugeAsk.omit({ on: true, rows: true, flatWidth: true, state: true, mass: true, confirmed: true });
+
+const UNSEEN: Readonly<Record<string, (value: string) => string>> = {
+  'bench.machine': (name) => machineName({ name }),
+  state: (state) => state,
+  mass: (mass) => `a weight of ${mass}`,
+  unseen: () => 'what else you said of it',
+};
 
 export const gaugeForm: Form = {
   title: 'Record a gauge',
@@ -27,25 +35,37 @@ export const gaugeForm: Form = {
     const { units } = known;
     const rows = gauge?.rows?.over?.assumed === 'rate' ? undefined : gauge?.rows;
     const unseen = JSON.stringify(Unseen.strip().parse(gauge ?? {}));
+    const bench = benchFilled(on, known);
+    const hasState = gaugeForm.fields(bench, known).some(({ id }) => id === 'state');
     return {
-      ...benchFilled(on, known),
+      ...bench,
       rows: rows === undefined ? '' : String(rows.count),
       length: typedAgain(rows?.over, units),
       flatWidth: typedAgain(gauge?.flatWidth, units),
-      state: gauge?.state ?? 'rested',
+      state: gauge?.state ?? (hasState ? 'rested' : ''),
       mass: typedAgain(gauge?.mass),
       unseen: unseen === '{}' ? '' : unseen,
     };
   },
 
-  fields: (values, known) => [
-    ...benchFields(values, known, true),
-    { is: 'text', id: 'rows', label: 'Rows knitted', hint: 'Without the waste rows.' },
-    { is: 'text', id: 'length', label: 'Length over those rows', hint: lengthHint(known.units) },
-    { is: 'text', id: 'flatWidth', label: 'Flat width', hint: 'Lying flat, edge to edge, not pulled.' },
-    stateField('rested'),
-    { is: 'text', id: 'mass', label: 'Weight without waste yarn', hint: 'Such as 52.4 g. Yarn is told surer with it.' },
-  ],
+  fields: (values, known) => {
+    const all: Field[] = [
+      ...benchFields(values, known),
+      { is: 'text', id: 'rows', label: 'Rows knitted', hint: 'Without the waste rows.' },
+      { is: 'text', id: 'length', label: 'Length over those rows', hint: lengthHint(known.units) },
+      { is: 'text', id: 'flatWidth', label: 'Flat width', hint: 'Lying flat, edge to edge, not pulled.' },
+      stateField('rested'),
+      {
+        is: 'text',
+        id: 'mass',
+        label: 'Weight without waste yarn',
+        hint: 'Such as 52.4 g. Yarn is told surer with it.',
+      },
+    ];
+    return all.slice(0, MOST_FIELDS);
+  },
+
+  unseen: (id, values) => (id in UNSEEN ? UNSEEN[id]?.(values[id] ?? '') : undefined),
 
   request(values, known) {
     const reader = fieldReader(values, known.units);

@@ -1,5 +1,5 @@
 import type { FormValues } from '../../request.js';
-import type { Block } from '../blocks.js';
+import { type Block, context } from '../blocks.js';
 import { LIMITS, shortened } from '../limits.js';
 import type { Field, Form, Known, Option } from './form.js';
 
@@ -21,25 +21,38 @@ export const MOST_TYPED = 200;
 export function formView(id: string, form: Form, values: FormValues, known: Known, kept: object): View {
   const fields = form.fields(values, known);
   const first = fields.find((field) => field.is === 'text' && !values[field.id]);
+  const unseen = hidden(values, fields);
+  const carried = fitting(kept, unseen);
+  const names = (of: Values): string => [...new Set(of.flatMap(([id]) => form.unseen?.(id, values) ?? []))].join('; ');
+  const [goesAlong, hasNoRoom] = [names(carried), names(unseen.slice(carried.length))];
   return {
     type: 'modal',
     callback_id: `${CALLBACK}${id}`,
     title: plain(form.title, LIMITS.modalTitle),
     submit: plain(form.submit, LIMITS.modalTitle),
     close: plain('Cancel', LIMITS.modalTitle),
-    private_metadata: metadata(kept, hidden(values, fields)),
-    blocks: fields.map((field) => input(field, values[field.id] ?? '', field === first)),
+    private_metadata: metadata(kept, carried),
+    blocks: [
+      ...fields.map((field) => input(field, values[field.id] ?? '', field === first)),
+      ...(goesAlong === '' ? [] : [context([`Kept as you said it: ${goesAlong}.`])]),
+      ...(hasNoRoom === '' ? [] : [context([`Too long for this form, so say it again afterwards: ${hasNoRoom}.`])]),
+    ],
   };
 }
 
-const hidden = (values: FormValues, fields: readonly Field[]): [string, string][] =>
+const hidden = (values: FormValues, fields: readonly Field[]): Values =>
   Object.entries(values).filter(([id, value]) => value !== '' && fields.every((field) => field.id !== id));
 
-/** What fits; the values that the maker cannot see go before where the answer goes does. */
-function metadata(kept: object, values: readonly [string, string][]): string {
-  const text = JSON.stringify({ ...kept, hidden: Object.fromEntries(values) });
-  return text.length <= LIMITS.privateMetadata || values.length === 0 ? text : metadata(kept, values.slice(0, -1));
-}
+type Values = readonly [string, string][];
+
+const metadata = (kept: object, values: Values): string =>
+  JSON.stringify({ ...kept, hidden: Object.fromEntries(values) });
+
+/** The first of the values that fit beside where the answer goes. */
+const fitting = (kept: object, values: Values): Values =>
+  values.length === 0 || metadata(kept, values).length <= LIMITS.privateMetadata
+    ? values
+    : fitting(kept, values.slice(0, -1));
 
 const plain = (text: string, most: number): Block => ({
   type: 'plain_text',

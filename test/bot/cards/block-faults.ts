@@ -78,7 +78,8 @@ export function viewFaults(view: Node): string[] {
   const faults: string[] = [];
   const check = (isRight: boolean, fault: string): void => void (isRight || faults.push(fault));
   const blocks = list(view.blocks);
-  const ids = blocks.map(({ block_id }) => String(block_id));
+  const ids = blocks.filter(({ type }) => type === 'input').map(({ block_id }) => String(block_id));
+  check(ids.length >= 1, 'nothing to fill in');
   check(view.type === 'modal' && String(view.callback_id).length <= MOST.id, 'no modal');
   check(blocks.length >= 1 && blocks.length <= VIEW.blocks, `${blocks.length} blocks`);
   check(new Set(ids).size === ids.length && ids.every((id) => id.length >= 1 && id.length <= MOST.id), 'bad block ids');
@@ -91,6 +92,7 @@ export function viewFaults(view: Node): string[] {
     check(textOf(node).length >= 1 && node.emoji === false, 'empty text, or emoji');
   }
   for (const { type, label, hint, element } of blocks) {
+    if (type === 'context') continue;
     check(type === 'input' && textOf(label).length <= VIEW.label, 'label');
     check(hint === undefined || textOf(hint).length <= VIEW.hint, 'hint');
     faults.push(...(isNode(element) ? elementFaults(element) : ['no element']));

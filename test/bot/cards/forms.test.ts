@@ -82,20 +82,23 @@ describe.each(IDS)('the form %s', (id) => {
     expect(hidden).toMatchObject({ 'of another piece': '12 cm' });
   });
 
-  test('has fields of no kind of piece but those it asks for', () => {
-    const own = forms[id].fields(forms[id].filled(undefined, TWO), TWO).map((field) => field.id);
-    expect(new Set(own).size).toBe(own.length);
-    expect(own.length).toBeLessThanOrEqual(6);
+  test('has six fields at most, each once', () => {
+    for (const known of [NONE, TWO, MANY])
+      for (const bench of ['', 'b1', 'other']) {
+        const own = forms[id].fields({ ...forms[id].filled(undefined, known), bench }, known).map((field) => field.id);
+        expect(new Set(own).size).toBe(own.length);
+        expect(own.length).toBeLessThanOrEqual(6);
+      }
   });
 });
 
 describe.each(pieces.map((piece) => [piece.id, piece] as const))('the plan form of %s', (_, piece) => {
   const said = asked(piece.example, 'in');
 
-  test.each([NONE, TWO, MANY])('keeps to the limits, and has no more than eight fields', (known) => {
+  test.each([NONE, TWO, MANY])('keeps to the limits, and has six fields at most', (known) => {
     const values = { ...forms.plan.filled(said, known), piece: piece.id };
     expect(viewFaults(formView('plan', forms.plan, values, known, FULL))).toEqual([]);
-    expect(forms.plan.fields(values, known).length).toBeLessThanOrEqual(8);
+    expect(forms.plan.fields(values, known).length).toBeLessThanOrEqual(6);
   });
 
   test.each(['cm', 'in'] as const)('gives back what it was filled with, in %s', (units) => {
@@ -175,6 +178,15 @@ describe('the gauge form', () => {
     });
   });
 
+  test('takes no state for granted that it did not ask for, and keeps one that was said', () => {
+    const other = { rows: '60', length: '27' };
+    expect(made('gauge', TWO, other, asked('60 needles', 'cm'))).toMatchObject({ gauge: { state: undefined } });
+    const said = asked('60 needles, 60 rows in 27 cm, washed', 'cm');
+    expect(made('gauge', TWO, {}, said)).toMatchObject({ gauge: { state: 'washed' } });
+    const view = formView('gauge', forms.gauge, forms.gauge.filled(said, TWO), TWO, FULL);
+    expect(JSON.stringify(view.blocks)).toContain('Kept as you said it: washed.');
+  });
+
   test('names another machine and yarn, and asks for one of its names', () => {
     const other = { bench: 'other', rows: '60', length: '27' };
     expect(made('gauge', TWO, { ...other, 'bench.needles': '46', 'bench.yarn': 'oat' })).toMatchObject({
@@ -209,6 +221,70 @@ describe('the plan form', () => {
       },
     };
     expect(forms.plan.filled(said, TWO).due).toContain('2026-12-01');
+  });
+
+  test('holds several sizes in the field of what they differ in, and gives them back', () => {
+    const several = asked('headbands for heads of 48, 52 and 56 cm', 'cm');
+    if (!isOfPiece(several) || several.ask?.sizes === undefined) throw new Error('no sizes');
+    const values = forms.plan.filled(several, TWO);
+    expect(values.head).toMatch(/^48.*, 52.* and 56/);
+    expect(forms.plan.fields(values, TWO).map(({ id }) => id)).toContain('head');
+    expect(made('plan', TWO, {}, several)).toMatchObject({ ask: { sizes: several.ask.sizes } });
+  });
+
+  test('reads a list typed over one size as several, and one size typed over a list as one', () => {
+    const one = asked('headband for a 56 cm head', 'cm');
+    const more = made('plan', TWO, { head: '48, 52 and 56 cm' }, one);
+    expect(isOfPiece(more) && more.ask?.sizes?.map(({ values }) => values.head)).toMatchObject([
+      { mm: 480 },
+      { mm: 520 },
+      { mm: 560 },
+    ]);
+    const alone = made('plan', TWO, { head: '54 cm' }, asked('headbands for heads of 48 and 52 cm', 'cm'));
+    expect(alone).toMatchObject({ ask: { values: { head: { mm: 540 } }, sizes: undefined } });
+  });
+
+  test('takes several sizes in one field alone', () => {
+    const both = faults('plan', TWO, { piece: 'headband', head: '48 and 52 cm', girth: '40 and 44 cm' });
+    expect(Object.values(both).join()).toContain('Only one field can hold several sizes');
+  });
+
+  test('carries stripes, the day and who makes them, and says so', () => {
+    const said = asked('cowl 62 cm round in stripes of 7 red 4 cream', 'cm');
+    const view = formView('plan', forms.plan, forms.plan.filled(said, TWO), TWO, FULL);
+    expect(JSON.stringify(view.blocks)).toMatch(/Kept as you said it: stripes of [^"]*red/);
+    expect(made('plan', TWO, {}, said)).toMatchObject({ ask: { stripes: isOfPiece(said) && said.ask?.stripes } });
+  });
+
+  test('names what was said and has no field, and what is too long to be carried', () => {
+    const said = asked('pouch 11 in wide, 6 in tall with a 9 in zip, lined, with a shoulder strap', 'in');
+    const named = JSON.stringify(formView('plan', forms.plan, forms.plan.filled(said, TWO), TWO, FULL).blocks);
+    const shown = forms.plan.fields(forms.plan.filled(said, TWO), TWO).map(({ id }) => id);
+    if (!isOfPiece(said)) throw new Error('no plan');
+    for (const id of Object.keys(said.ask?.values ?? {}).filter((one) => !shown.includes(one)))
+      expect(named).toContain(pieces[0]?.asks[id]?.label.toLowerCase());
+    const colours = Array.from({ length: 40 }, (_, i) => ({ colour: `${LONG.slice(0, 60)} ${i}`, rows: 2 }));
+    const striped: Request = {
+      kind: 'plan',
+      ask: {
+        piece: 'cowl',
+        copies: 1,
+        values: {},
+        on: {},
+        focus: [],
+        stripes: { repeat: colours, said: 'stripes of 40 colours' },
+      },
+    };
+    const view = formView('plan', forms.plan, forms.plan.filled(striped, TWO), TWO, FULL);
+    expect(viewFaults(view)).toEqual([]);
+    expect(JSON.stringify(view.blocks)).toContain('say it again afterwards: stripes of 40 colours');
+  });
+
+  test('names a machine and yarn in words that are not yet in the list', () => {
+    const said = asked('pouch 11 in wide on 60 needles in blue wool', 'in');
+    const bench = forms.plan.fields(forms.plan.filled(said, TWO), TWO).find(({ id }) => id === 'bench');
+    expect(JSON.stringify(bench)).toContain('60');
+    expect(made('plan', TWO, {}, said)).toMatchObject({ ask: { on: { needles: 60 } } });
   });
 
   test('refuses so many copies as nobody knits', () => {
