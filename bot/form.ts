@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { forms, formView, isOfWork, type View } from './cards/forms/index.js';
+import { forms, formView, lackOf, type View } from './cards/forms/index.js';
 import { formKnown, formMeant, saidFor } from './desk/form-known.js';
 import { type FormId, type FormSent, FormValues, type Request } from './request.js';
 import type { AnswerTo } from './store/ports.js';
@@ -59,7 +59,7 @@ export const opened = (opening: Opening, { store }: Pick<Surroundings, 'store'>)
     if (request.kind !== 'form') return undefined;
     const known = await formKnown(bound, maker, talk);
     const id = request.form ?? formMeant(talk, known.works.length > 0);
-    if (isOfWork(id) && known.works.length === 0) return undefined;
+    if (lackOf(id, known) !== undefined) return undefined;
     const values = forms[id].filled(saidFor(id, talk), known);
     const kept = { place, address, at } satisfies Omit<Kept, 'hidden'>;
     return formView(id, forms[id], values, known, kept);

@@ -19,7 +19,7 @@ export function shareSentence(problem: ShareProblem): Sentence {
       return sentence('That plan is yours already', ['Say the name of the maker to share it with.']);
     case 'with_the_bot':
       return sentence('Who should have it?', [
-        'I know your plan already. Say the name of a maker to share it with, or "post this here" in a channel.',
+        'Say the name of a maker to share it with, choose in the form, or "post this here" in a channel.',
       ]);
     case 'not_in_a_channel':
       return sentence('This is no channel', [

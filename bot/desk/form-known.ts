@@ -1,9 +1,10 @@
-import { pieceById } from '../../core/index.js';
+import { pieceById, printed, say, type Words } from '../../core/index.js';
 import { type Conversation, subjectOf } from '../conversation.js';
-import { type FormId, isOfPiece, type Request } from '../request.js';
+import { type FormId, isOfPiece, type PlanAsk, type Request } from '../request.js';
 import type { Bound, Maker } from '../store/ports.js';
 import { machineName } from './names.js';
 import { rateCardOf } from './rate-card.js';
+import { labelOf, shownAsk, sizeInWords } from './shares.js';
 
 /** What the forms of a maker draw from: their own machines and yarns, what is on the machines, and their rate card. */
 export async function formKnown(bound: Bound, maker: Maker, talk: Conversation) {
@@ -27,7 +28,9 @@ export async function formKnown(bound: Bound, maker: Maker, talk: Conversation) 
     tension,
   }));
   const rates = (await rateCardOf({ store: bound, maker })).map(({ of, value }) => ({ of, ...value }));
-  return { units: maker.units, currency: maker.currency, benches, works, rates };
+  const ask = talk.subject ?? (await bound.plans.latest(maker.id))?.ask;
+  const inHand = ask && printed(inLine(shownAsk(ask)), { units: maker.units ?? 'in' });
+  return { units: maker.units, currency: maker.currency, benches, works, rates, inHand };
 }
 
 /** The form that the talk calls for: that of what waits, of the piece on the machine, or else of a plan. */
@@ -44,3 +47,7 @@ export function saidFor(form: FormId, talk: Conversation): Request | undefined {
   if (form === 'plan') return ask && { kind: 'plan', ask };
   return talk.pending?.request;
 }
+
+/** `pouch, width 11 in`: a piece by its sizes, where it has any. */
+const inLine = (ask: PlanAsk): Words =>
+  Object.keys(ask.values).length === 0 ? say`${labelOf(ask)}` : say`${labelOf(ask)}, ${sizeInWords(ask)}`;

@@ -1,8 +1,8 @@
 import { say } from '../../core/index.js';
-import { isOfWork } from '../cards/forms/index.js';
+import { lackOf } from '../cards/forms/index.js';
 import type { FormId } from '../request.js';
 import { type Desk, refusal } from './desk.js';
-import { formMeant } from './form-known.js';
+import { formKnown, formMeant } from './form-known.js';
 import { FORM_NAMES } from './offers.js';
 
 /** What each form asks, as it is typed. */
@@ -12,12 +12,14 @@ const EXAMPLES: Readonly<Record<FormId, string>> = {
   reading: 'row 60, it hangs 12 1/4 in',
   lost_count: 'the machine says 64, my hand counter 62',
   rates: 'my time is 16 an hour',
+  share: 'share this with Owen',
 };
 
 export const formDesk: Desk<'form'> = async ({ form: wanted }, at) => {
-  const works = await at.store.works.open(at.maker.id);
-  const form = wanted ?? formMeant(at.talk, works.length > 0);
-  if (isOfWork(form) && works.length === 0) return refusal(at, { code: 'no_work' });
+  const known = await formKnown(at.store, at.maker, at.talk);
+  const form = wanted ?? formMeant(at.talk, known.works.length > 0);
+  const code = lackOf(form, known);
+  if (code !== undefined) return refusal(at, { code });
   return {
     reply: {
       kind: 'answer',

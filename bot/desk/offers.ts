@@ -17,6 +17,7 @@ export const FORM_NAMES: Readonly<Record<FormId, string>> = {
   reading: 'measuring',
   lost_count: 'lost count',
   rates: 'rate card',
+  share: 'share',
 };
 
 /** The button behind which a form is: a form opens from a press or a command alone. */

@@ -1,6 +1,7 @@
 import { type Plan, say } from '../../core/index.js';
 import { withStored } from '../conversation.js';
 import type { Effect } from '../effect.js';
+import type { Offered } from '../reply.js';
 import type { PlanAsk, Request } from '../request.js';
 import type { ShareProblem } from '../share-problem.js';
 import type { Maker, Share } from '../store/ports.js';
@@ -18,7 +19,7 @@ type Reader = { name: string; to: Share['to'] };
 /** A plan shown to co-makers or in a channel: its size, and one's own rows only where that was chosen, knowing what they tell. */
 export const shareDesk: Desk<'share'> = async (request, at) => {
   const readers = await readersOf(request, at);
-  if ('code' in readers) return shareRefusal(at, readers);
+  if ('code' in readers) return withPicker(shareRefusal(at, readers), readers);
   const meant = await planMeant(at);
   if ('reply' in meant) return meant;
   const planId = meant.work?.work.planId ?? at.talk.planId ?? (await at.store.plans.latest(at.maker.id))?.id;
@@ -30,6 +31,13 @@ export const shareDesk: Desk<'share'> = async (request, at) => {
   };
   return shared({ ...request, planId }, readers, subject, meant.plan, at);
 };
+
+/** Where nobody is named, they can be picked. */
+function withPicker({ reply, talk }: DeskAnswer, { code }: ShareProblem): DeskAnswer {
+  return { reply: code === 'with_the_bot' ? { ...reply, offers: [CHOOSE] } : reply, talk };
+}
+
+const CHOOSE: Offered = { button: 'Choose Who', say: 'share form', request: { kind: 'form', form: 'share' } };
 
 async function readersOf({ with: said }: ShareRequest, at: At): Promise<Reader[] | ShareProblem> {
   if (said === 'here') {

@@ -34,6 +34,9 @@ export async function openForm(door: Door, triggerId: string, opening: Opening, 
 const BUTTON = new RegExp(`^${OPENS.replaceAll('.', '\\.')}`);
 const FORM = new RegExp(`^${CALLBACK.replaceAll('.', '\\.')}`);
 
+/** The bot itself among people chosen, by the word that talk has for it. */
+const THE_BOT = 'you';
+
 const APOLOGY =
   'That went wrong on my side; nothing was stored. What you typed is still here: send it again in a minute.';
 
@@ -59,7 +62,7 @@ export function hearForms(app: SlackApp, door: Door): void {
   });
 
   app.view<ViewSubmitAction>({ type: 'view_submission', callback_id: FORM }, async ({ body, view, context, ack }) => {
-    const sent = sentIn(view);
+    const sent = sentIn(view, context.botUserId);
     if (sent === undefined) return ack();
     const by = turnBy(body, context.teamId, door.now());
     const first = view.blocks.find(({ type }) => type === 'input')?.block_id ?? '';
@@ -103,13 +106,15 @@ async function redraw(door: Door, { id, hash }: ViewOutput, { form, kept }: Sent
 }
 
 /** What the fields of a view hold, over the values that it carries unseen; undefined for one that is not ours. */
-function sentIn({ callback_id, private_metadata, state }: ViewOutput): Sent | undefined {
+function sentIn({ callback_id, private_metadata, state }: ViewOutput, botUserId?: string): Sent | undefined {
   const id = FormId.safeParse(callback_id.slice(CALLBACK.length));
   const kept = keptIn(private_metadata);
   if (!id.success || kept === undefined) return undefined;
   const typed: FormValues = {};
   for (const [block, elements] of Object.entries(state.values))
-    for (const { value, selected_option } of Object.values(elements))
-      typed[block] = withoutMarks(selected_option?.value ?? value ?? '');
+    for (const { value, selected_option, selected_users } of Object.values(elements)) {
+      const people = selected_users?.map((id) => (id === botUserId ? THE_BOT : id)).join(',');
+      typed[block] = withoutMarks(selected_option?.value ?? people ?? value ?? '');
+    }
   return { form: { id: id.data, values: { ...kept.hidden, ...typed } }, kept };
 }

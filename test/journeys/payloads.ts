@@ -150,11 +150,13 @@ function stateOf({ blocks }: ShownView, typed: Record<string, string>) {
     const held =
       type === 'plain_text_input'
         ? { type, value: to ?? initial_value }
-        : {
-            type,
-            selected_option:
-              to === undefined ? initial_option : (options.find(({ value }) => value === to) ?? { value: to }),
-          };
+        : type === 'multi_users_select'
+          ? { type, selected_users: (to ?? '').split(',').filter((id) => id !== '') }
+          : {
+              type,
+              selected_option:
+                to === undefined ? initial_option : (options.find(({ value }) => value === to) ?? { value: to }),
+            };
     values[id] = { [action_id]: held };
   }
   return { values };

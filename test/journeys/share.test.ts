@@ -1,7 +1,20 @@
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { taken } from '../../bot/turn.js';
+import { viewFaults } from '../bot/cards/block-faults.js';
 import { type Journey, journey } from './harness.js';
-import { BOT, CHANNEL, command, DIRECT, directMessage, mention, press, RESPONSE_URL } from './payloads.js';
+import {
+  BOT,
+  CHANNEL,
+  command,
+  DIRECT,
+  directMessage,
+  MAKER,
+  mention,
+  press,
+  RESPONSE_URL,
+  type ShownView,
+  submission,
+} from './payloads.js';
 
 const OWEN = 'U0OWEN1234';
 const OWEN_DIRECT = 'D0OWEN';
@@ -74,6 +87,61 @@ test('the bot itself, mentioned in a command, is nobody to share with', async ()
   const answer = bot.api.expectsResponse(RESPONSE_URL);
   await bot.send(command('/walewright', `share this with <@${BOT.userId}>`));
   expect((await answer).text).toMatch(/^Who should have it/);
+});
+
+describe('the form that shares', () => {
+  /** The form behind the button of an answer to "share this". */
+  async function opened(): Promise<ShownView> {
+    await planned();
+    const [asked] = await posts(directMessage('share this'));
+    expect(asked?.text).toMatch(/^Who should have it/);
+    const open = bot.api.expects('views.open');
+    await bot.send(pressedBy(MAKER, DIRECT, buttonsOf(asked ?? {})[0] as Button));
+    const { view } = await open;
+    expect(viewFaults(view as Record<string, unknown>)).toEqual([]);
+    return view as ShownView;
+  }
+
+  test('picks people, who get the size alone in their direct messages', async () => {
+    const view = await opened();
+    const both = await posts(submission(view, { to: OWEN }), BESIDE_ONE);
+    expect(both.find(({ channel }) => channel === OWEN)?.text).toMatch(/^Nadia shared a plan: pouch, width 11 in/);
+    expect(both.find(({ channel }) => channel === OWEN)?.text).not.toMatch(/109|46/);
+    expect(both.find(({ channel }) => channel === DIRECT)?.text).toMatch(/^Shared with <@U0OWEN1234>: the pouch/);
+    expect(await bot.send(submission(view, { to: OWEN }))).toEqual({ status: 200, text: '' });
+    expect(await bot.store.outbox.nextAt()).toBeUndefined();
+  });
+
+  test('shares rows without asking again, since what they tell stands beside the choice', async () => {
+    const both = await posts(submission(await opened(), { to: OWEN, show: 'rows' }), BESIDE_ONE);
+    expect(both.find(({ channel }) => channel === OWEN)?.text).toContain('109 rows on 46 needles');
+  });
+
+  test.each([
+    ['nobody', '', /Who should have it/],
+    ['the bot itself', BOT.userId, /Who should have it/],
+    ['oneself', MAKER, /yours already/],
+  ])('says beside its field that %s cannot be chosen, and stores nothing', async (_, to, says) => {
+    const view = await opened();
+    const { errors } = JSON.parse((await bot.send(submission(view, { to }))).text);
+    expect(errors.to).toMatch(says);
+    expect(await bot.store.outbox.nextAt()).toBeUndefined();
+  });
+
+  test('opens from a command, answers the asker alone there, and does not open without a plan', async () => {
+    const none = bot.api.expectsResponse(RESPONSE_URL);
+    await bot.send(command('/walewright', 'share form'));
+    expect((await none).text).toMatch(/^There is no plan/);
+    await bot.settled();
+    await planned();
+    const open = bot.api.expects('views.open');
+    await bot.send(command('/walewright', 'share form'));
+    const { view } = await open;
+    const answer = bot.api.expectsResponse(RESPONSE_URL);
+    const [letter] = await posts(submission(view as ShownView, { to: OWEN }));
+    expect(letter).toMatchObject({ channel: OWEN });
+    expect(await answer).toMatchObject({ response_type: 'ephemeral', text: expect.stringMatching(/^Shared with/) });
+  });
 });
 
 test('from the first word to a shared plan: greeted, measured, planned and shared, then sized by the co-maker', async () => {

@@ -21,6 +21,8 @@ export type Known = {
   benches: readonly BenchKnown[];
   works: readonly WorkKnown[];
   rates: readonly RateKnown[];
+  /** The plan in hand by its size, as others would see it. */
+  inHand?: string | undefined;
 };
 
 export type Option = { id: string; label: string; about?: string };
@@ -28,6 +30,8 @@ export type Option = { id: string; label: string; about?: string };
 /** One field. `redraws`: what else is asked depends on it. */
 export type Field = { id: string; label: string; hint?: string; required?: true } & (
   | { is: 'text' }
+  /** People of the workspace; it holds their ids, joined by commas. */
+  | { is: 'people'; most: number }
   | { is: 'select'; options: readonly Option[]; redraws?: boolean }
   | { is: 'radio'; options: readonly Option[] }
 );

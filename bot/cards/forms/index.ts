@@ -10,6 +10,7 @@ import { lostCountForm } from './lost-count.js';
 import { planForm } from './plan.js';
 import { ratesForm } from './rates.js';
 import { readingForm } from './reading.js';
+import { shareForm } from './share.js';
 
 export type { BenchKnown, Fault, Form, Known, WorkKnown } from './form.js';
 export { CALLBACK, formView, REDRAWS, VALUE, type View } from './view.js';
@@ -21,10 +22,17 @@ export const forms: Readonly<Record<FormId, Form>> = {
   reading: readingForm,
   lost_count: lostCountForm,
   rates: ratesForm,
+  share: shareForm,
 };
 
-/** Forms of the piece on a machine: without one there is nothing to fill in. */
-export const isOfWork = (id: FormId): boolean => id === 'reading' || id === 'lost_count';
+/** What a form lacks that it is of, a piece on the machine or a plan: without it there is nothing to fill in. */
+export function lackOf(
+  id: FormId,
+  { works, inHand }: Pick<Known, 'works' | 'inHand'>,
+): 'no_work' | 'no_plan_yet' | undefined {
+  if (id === 'share') return inHand === undefined ? 'no_plan_yet' : undefined;
+  return (id === 'reading' || id === 'lost_count') && works.length === 0 ? 'no_work' : undefined;
+}
 
 /**
  * What a reply to a form holds against it: its problems, each beside the field it is about, and a question that a field

@@ -82,6 +82,13 @@ function element(field: Field, value: string, hasFocus: boolean): Block {
       ...(value !== '' && { initial_value: shortened(value, MOST_TYPED) }),
       ...(hasFocus && { focus_on_load: true }),
     };
+  if (field.is === 'people')
+    return {
+      type: 'multi_users_select',
+      action_id: VALUE,
+      max_selected_items: field.most,
+      ...(value !== '' && { initial_users: value.split(',').slice(0, field.most) }),
+    };
   const options = field.options.slice(0, field.is === 'radio' ? LIMITS.radioOptions : LIMITS.selectOptions).map(option);
   const chosen = options.find((one) => one.value === value);
   return {

@@ -6,6 +6,7 @@ const NAMES: [RegExp, FormId][] = [
   [/^(?:measure|measuring|measurement|reading)$/, 'reading'],
   [/^(?:lost count|count|counter|counters)$/, 'lost_count'],
   [/^(?:rate card|rates?|costs?|prices?)$/, 'rates'],
+  [/^(?:share|sharing)$/, 'share'],
 ];
 const FORM =
   /^(?:(?:open|show|give me|fill in|fill out|use) )?(?:(?:the|a|me|my) )?(?:(?<of>[a-z ]+) )?form(?: please)?$/;

@@ -101,7 +101,16 @@ export function viewFaults(view: Node): string[] {
   return faults;
 }
 
-function elementFaults({ type, options, initial_option, initial_value = '', max_length }: Node): string[] {
+function elementFaults({
+  type,
+  options,
+  initial_option,
+  initial_value = '',
+  max_length,
+  initial_users,
+}: Node): string[] {
+  if (type === 'multi_users_select')
+    return Array.isArray(initial_users) && initial_users.length === 0 ? ['no users'] : [];
   if (type === 'plain_text_input')
     return String(initial_value).length <= Number(max_length) && Number(max_length) <= MOST.plain ? [] : ['long value'];
   const all = list(options);

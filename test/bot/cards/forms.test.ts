@@ -30,8 +30,10 @@ const CARD: Known['rates'] = [
   { of: 'notion', prices: [{ minor: 120, currency: 'EUR' }] },
 ];
 
+const SHOWN = 'cowl, round 62 cm';
 const NONE: Known = { units: undefined, currency: undefined, benches: [], works: [], rates: [] };
 const TWO: Known = {
+  inHand: SHOWN,
   units: 'cm',
   currency: 'EUR',
   rates: CARD,
@@ -305,6 +307,29 @@ test('the forms of the work name the piece that was meant, with the row it is at
     ],
     length: undefined,
     state: undefined,
+  });
+});
+
+describe('the share form', () => {
+  const share = (typed: FormValues) => made('share', TWO, typed);
+
+  test('shares the size with all who were chosen, and rows only where that was', () => {
+    const some = { kind: 'share', with: ['@U0OWEN1234', '@U0LOTTE567'], sure: true };
+    expect(share({ to: 'U0OWEN1234,U0LOTTE567' })).toEqual({ ...some, rows: false });
+    expect(share({ to: 'U0OWEN1234,U0LOTTE567', show: 'rows' })).toEqual({ ...some, rows: true });
+  });
+
+  test('shows what goes, and what rows tell', () => {
+    const text = JSON.stringify(formView('share', forms.share, forms.share.filled(undefined, TWO), TWO, FULL));
+    expect(text).toContain('Cowl, round 62');
+    expect(text).toContain('Your gauge can be worked out from them');
+  });
+
+  test('wants somebody, and no more than ten', () => {
+    expect(faults('share', TWO, {}).to).toContain('Who should have it?');
+    const many = Array.from({ length: 11 }, (_, i) => `U0MAKER00${i}`).join(',');
+    expect(faults('share', TWO, { to: many }).to).toContain('up to 10');
+    expect(viewFaults(formView('share', forms.share, { to: many, show: 'size' }, TWO, FULL))).toEqual([]);
   });
 });
 
