@@ -31,7 +31,7 @@ async function queued(bound: Bound, maker: Maker, now: number, newId: () => stri
   const home = await bound.homes.of(maker.id);
   if (home === undefined) return;
   const at = { maker, talk: Conversation.parse({}), store: bound, now, newId, openUntil: now, place: '' };
-  const blocks = homeBlocks(await benchShown(at), maker.units);
+  const blocks = homeBlocks(await benchShown(at), maker);
   const page = createHash('sha256').update(JSON.stringify(blocks)).digest('base64');
   if (when === 'if_changed' && page === home.page) return;
   await bound.homes.shows(maker.id, page);

@@ -1,11 +1,12 @@
-import { type Printing, printed, printedLength, type Units } from '../../core/index.js';
+import { type Printing, printed, printedLength } from '../../core/index.js';
 import { amountWords, freeOf, lotName } from '../desk/lots.js';
 import { benchName, machineName } from '../desk/names.js';
-import type { BenchShown, Few, NextUp } from '../replies/home.js';
+import type { BenchShown, Few, NextUp, Settings } from '../replies/home.js';
 import type { GaugeUsed, Offered, WorkShown } from '../reply.js';
 import { type Block, context, header, list, plain, richText, run, section } from './blocks.js';
 import { LIMITS, shortened } from './limits.js';
 import { AN_EXAMPLE, capital, counted, joined, rates, surenessOf } from './names.js';
+import { settingLines, settingOffers } from './settings.js';
 
 type Lot = BenchShown['low']['few'][number];
 
@@ -23,7 +24,8 @@ const SHELF: Offered = { button: 'The Whole Shelf', say: 'my shelf', request: { 
  * The Home tab as Block Kit: the bench at a glance, or three things to try while there is nothing on it. Each section
  * stands only where it has something to show. Buttons carry their whole request, since a page outlives the talk.
  */
-export function homeBlocks(bench: BenchShown, units: Units | undefined): Block[] {
+export function homeBlocks(bench: BenchShown, settings: Settings): Block[] {
+  const { units } = settings;
   const { works, next, gauges, low } = bench;
   const printing: Printing = { units: units ?? 'in' };
   const isEmpty = works.all + next.length + gauges.all + low.all === 0;
@@ -43,7 +45,10 @@ export function homeBlocks(bench: BenchShown, units: Units | undefined): Block[]
     ...(low.all === 0
       ? []
       : [header('Running low'), bullets(low.few.map((lot) => lotLine(lot, printing))), buttons([SHELF])]),
-    context([READS[units ?? 'none'], OWN]),
+    header('Settings'),
+    bullets(settingLines(settings).map(({ label, text }) => labelled(`${label}:`, text))),
+    buttons(settingOffers(settings)),
+    context([OWN]),
   ];
 }
 

@@ -34,8 +34,17 @@ function leadOf({ became, hours, timeZone, clock }: ReplyOf<'hours'>): string {
   if (became === 'zone') return `Your time zone is ${timeZone}: it is ${clock} there now`;
   if (hours.weekly === undefined)
     return became === 'set' ? 'Kept; I do not know your hours yet' : 'You have not told me your hours';
-  const weekS = hours.weekly.reduce((sum, day) => sum + secondsOf(day), 0);
-  return weekS === 0 ? 'You work on no day of the week' : `You work ${durationText(weekS)} a week`;
+  const week = weekText(hours);
+  return week === NO_WORK ? 'You work on no day of the week' : `You work ${week}`;
+}
+
+const NO_WORK = 'no work';
+
+/** All of a week: `12 h a week`; undefined until it was told. */
+export function weekText({ weekly }: Hours): string | undefined {
+  const seconds = weekly?.reduce((sum, day) => sum + secondsOf(day), 0);
+  if (seconds === undefined) return undefined;
+  return seconds === 0 ? NO_WORK : `${durationText(seconds)} a week`;
 }
 
 const secondsOf = (day: DayHours): number =>
@@ -52,12 +61,12 @@ function weekLines({ weekly }: Hours): string[] {
   }
   return runs.map(({ from, to, text }) => {
     const days = from === to ? DAYS[from] : `${DAYS[from]} ${to === from + 1 ? 'and' : 'to'} ${DAYS[to]}`;
-    return `${days}: ${text}${from === to || text === 'no work' ? '' : ' a day'}.`;
+    return `${days}: ${text}${from === to || text === NO_WORK ? '' : ' a day'}.`;
   });
 }
 
 const dayText = (day: DayHours): string => {
-  if (secondsOf(day) === 0) return 'no work';
+  if (secondsOf(day) === 0) return NO_WORK;
   if (!('spans' in day)) return durationText(day.hours * HOUR_S);
   return day.spans.map(({ fromS, toS }) => `${clockText(fromS)} to ${clockText(toS)}`).join(' and ');
 };

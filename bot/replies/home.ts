@@ -1,6 +1,6 @@
 import type { Words } from '../../core/index.js';
 import type { GaugeUsed, Offered, WorkShown } from '../reply.js';
-import type { Lot } from '../store/ports.js';
+import type { Lot, Maker } from '../store/ports.js';
 
 /** The first few of a list, and how many there are in all. */
 export type Few<T> = { few: readonly T[]; all: number };
@@ -18,3 +18,6 @@ export type BenchShown = {
   /** Yarn of which little is free. */
   low: Few<Lot>;
 };
+
+/** What of a maker Home shows as settings. */
+export type Settings = Pick<Maker, 'units' | 'currency' | 'timeZone' | 'hours'>;

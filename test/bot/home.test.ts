@@ -92,10 +92,39 @@ describe('the bench', () => {
     expect(said(blocks)).toMatch(/Running low\nMedium, lot 12:\n 0\.\d balls \(\d+ g\)/);
     expect(labelsOf(blocks)).toEqual([
       ...['+1 Row', '+10 Rows', 'Undo', 'Plan a Piece', 'Record a Gauge', 'Get Help'],
-      ...['Start Knitting', 'The Whole Shelf'],
+      ...['Start Knitting', 'The Whole Shelf', 'Use Centimetres', 'My Hours', 'My Rates'],
     ]);
     expect(buttonsOf(blocks)[0]?.accessibility_label).toBe('Add one row, to row 11');
     expect(blockFaults(blocks, MOST_ON_HOME)).toEqual([]);
+  });
+
+  test('ends with the settings and the words that change each, and keeps to the order of sections', async () => {
+    await open.say(MEDIUM);
+    await open.say('I have 20 g of medium');
+    await open.say(POUCH);
+    await visit();
+    const before = said(await page());
+    const sections = ['Next', 'Gauges, to 4 in', 'Running low', 'Settings'];
+    expect(before.split('\n').filter((line) => sections.includes(line))).toEqual(sections);
+    expect(before).toContain('Numbers without a unit:\n inches. Say "use cm".');
+    expect(before).toContain('Prices:\n no currency yet. Say "prices in euros".');
+    expect(before).toContain('Time zone:\n UTC. Say "my time zone is Europe/Vienna".');
+    expect(before).toContain('Hours:\n not told yet. Say "2 hours on weekdays".');
+    for (const words of [...before.matchAll(/Say "([^"]+)"/g)].map(([, one]) => one ?? '')) await open.say(words);
+    const after = said((await pages()).at(-1) ?? []);
+    expect(after).toContain('Numbers without a unit:\n centimetres. Say "use inches".');
+    expect(after).toContain('Prices:\n EUR. Say "prices in dollars".');
+    expect(after).toContain('Time zone:\n Europe/Vienna.');
+    expect(after).toContain('Hours:\n 10 h a week.');
+  });
+
+  test('units are changed by a button, which the page then offers the other way round', async () => {
+    await open.say(MEDIUM);
+    await visit();
+    await press(await page(), 'Use Centimetres');
+    const changed = await page();
+    expect(said(changed)).toContain('Gauges, to 10 cm');
+    expect(labelsOf(changed)).toContain('Use Inches');
   });
 
   test('a press of +1 counts, shows the new row on Home, and posts no card', async () => {
@@ -156,7 +185,7 @@ describe('the bench', () => {
     for (const text of ['help', 'my gauge', 'steps', 'thanks', 'use inches']) await open.say(text);
     expect(await pages()).toEqual([]);
     await open.say('use cm');
-    expect(said(await page())).toContain('read in centimetres');
+    expect(said(await page())).toContain('Say "use inches"');
   });
 
   test('a visit that Slack tells of twice makes one page, and a second visit another', async () => {
