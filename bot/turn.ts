@@ -28,6 +28,7 @@ import type { Address, AnswerTo, Body, Bound } from './store/ports.js';
 import type { Surroundings } from './surroundings.js';
 import { textOf } from './understood.js';
 import { unitsIn, unitsMeant } from './units-meant.js';
+import { isTurnOfWork } from './work-card.js';
 
 /** One turn of talk, from whichever door. */
 export type Turn = Said & {
@@ -178,7 +179,7 @@ async function answeredIn(
     const address =
       counterPressed(turn, replies, countersIn(before)) ?? seenBy(replies, turn.address, turn.user.slackUserId);
     posted = await queued(bound, address, body, turn.at, newId(), again?.card);
-    for (const letter of letters) await sendLetter(bound, letter, newId(), turn.at);
+    for (const letter of letters) await sendLetter(bound, reaching(letter, turn), newId(), turn.at);
   }
   talk = { ...talk, asked: askedNow(turn.message, edit, start, heard, { ...done, talk }, posted) };
   await bound.conversations.keep(turn.place, maker.id, talk, turn.at + rememberedMs(turn.place));
@@ -215,10 +216,16 @@ const countersIn = ({ offered }: Conversation): string[] =>
 
 /** The row counter pressed, which counts on: its card is made anew, and none is added to the talk. */
 function counterPressed({ pressed, input }: Turn, replies: readonly Reply[], counters: readonly string[]) {
-  const isCounter = 'pick' in input && counters.includes(input.pick.turn);
+  const isCounter = 'pick' in input && (counters.includes(input.pick.turn) || isTurnOfWork(input.pick.turn));
   return isCounter && replies.every((reply) => reply.kind === 'work' && reply.became === 'counted')
     ? pressed
     : undefined;
+}
+
+/** A card for the channel of a command goes by its response url, since the bot need not be in that channel. */
+function reaching(letter: Letter, { place, address }: Turn): Letter {
+  const isThere = letter.to.to === 'post' && place === `command:${letter.to.channel}`;
+  return isThere && address?.to === 'response' ? { ...letter, to: { ...address, inChannel: true } } : letter;
 }
 
 /** Queues a card for someone else; names and sizes are all it tells of the one who speaks. */

@@ -19,6 +19,7 @@ import {
 import { offersOfShare } from './shared-offers.js';
 import { ofSize } from './sizes.js';
 import type { Units } from './store/ports.js';
+import { offersOfWork } from './work-card.js';
 
 /**
  * A meaning made whole by the talk it stands in: an edit joins the plan it changes, an answer fills the hole it was
@@ -270,6 +271,7 @@ function picked(pick: Meaning & { kind: 'pick' }, talk: Conversation): Request {
     pick.turn === undefined
       ? talk.offered.findLast(({ named }) => named)
       : talk.offered.find(({ turn }) => turn === pick.turn);
-  const choices = offer?.choices ?? offersOfShare(pick.turn ?? '').map(({ request }) => request);
-  return choices[pick.index] ?? { kind: 'unread', why: 'expired', words: pick.turn ?? '' };
+  const { turn = '' } = pick;
+  const choices = offer?.choices ?? [...offersOfShare(turn), ...offersOfWork(turn)].map(({ request }) => request);
+  return choices[pick.index] ?? { kind: 'unread', why: 'expired', words: turn };
 }

@@ -25,6 +25,9 @@ import { timeFact, timeLead } from './time.js';
 import { weekStrip } from './week-strip.js';
 import { yarnFact, yarnFacts, yarnLead } from './yarn.js';
 
+/** Words that post the answer to a command. */
+const POSTS = 'post this here';
+
 /** From here on a chance needs no remedy beside it. */
 const LIKELY = 0.6;
 
@@ -70,6 +73,7 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
       'steps',
       `why ${plan.rows}`,
       ...meeting(reply),
+      ...(reply.offers.some(({ say }) => say === POSTS) ? [POSTS] : []),
       ...(reply.schedule === undefined ? [] : ['remind me']),
       ...onOther(reply),
       ...(changed.length === 0 ? [] : ['undo']),

@@ -39,7 +39,7 @@ export function sender(posts: Posts): Sender {
 }
 
 async function sent(address: Address, body: Body, { chat, views }: Posts): Promise<string | undefined> {
-  if (address.to === 'response') return respond(address.url, body);
+  if (address.to === 'response') return respond(address, body);
   if (address.to === 'home') {
     // Its buttons come back with the direct message in which they answer.
     const view = { type: 'home', blocks: body.blocks, private_metadata: address.channel } as Page['view'];
@@ -75,11 +75,11 @@ async function updated(
   }
 }
 
-async function respond(url: string, body: Body): Promise<undefined> {
+async function respond({ url, inChannel = false }: Address & { to: 'response' }, body: Body): Promise<undefined> {
   const response = await fetch(url, {
     method: 'POST',
     headers: { 'content-type': 'application/json; charset=utf-8' },
-    body: JSON.stringify({ response_type: 'ephemeral', replace_original: false, ...body }),
+    body: JSON.stringify({ response_type: inChannel ? 'in_channel' : 'ephemeral', replace_original: false, ...body }),
     signal: AbortSignal.timeout(TIMEOUT_MS),
   });
   await response.arrayBuffer();

@@ -20,6 +20,7 @@ import { HOURS_OFFERS, pieceQuestion, unitsQuestion } from './question.js';
 import { remindersMoved } from './remind.js';
 import { scheduleAlone } from './schedule.js';
 import { type Behind, holdersBehind } from './send-change.js';
+import { channelOf } from './shares.js';
 import { took } from './show-time.js';
 import { sizesPlanned } from './sizes.js';
 import { stripesOf, stripesRead, unsettled } from './stripes.js';
@@ -87,7 +88,7 @@ async function planned(
   const changed = follows ? changesBetween(subject, ask) : [];
   const time = await timeOf(ask, made, at);
   const scheduled = await scheduleFor(ask, made, at);
-  const how = { ball, there, inStripes, behind, follows, changed, time, scheduled };
+  const how = { ball, there, inStripes, behind, follows, changed, time, scheduled, canPost: canPost(at) };
   return { reply: planReply({ ask, made, planId, profile, measurements, ...how }), talk };
 }
 
@@ -106,7 +107,7 @@ export async function saidAgain(changed: readonly Words[], at: At): Promise<Repl
   const time = await timeOf(on.ask, made, at);
   const behind = await holdersBehind(on.ask, at);
   const scheduled = await scheduleFor(on.ask, made, at);
-  const how = { there, inStripes, behind, follows: true, changed, time, scheduled };
+  const how = { there, inStripes, behind, follows: true, changed, time, scheduled, canPost: canPost(at) };
   return planReply({ ...on, made, planId, profile, ...how });
 }
 
@@ -121,6 +122,17 @@ type Said = Omit<Tried, 'outcome' | 'profile'> & {
   changed: readonly Words[];
   time: Took | undefined;
   scheduled: Pick<ReplyOf<'plan'>, 'schedule' | 'unscheduled'>;
+  canPost: boolean;
+};
+
+/** The answer to a command in a channel is the asker's alone until they post it. */
+const canPost = (at: At): boolean => at.place.startsWith('command:') && channelOf(at) !== undefined;
+
+const POST_HERE: Offered = {
+  button: 'Post Here',
+  say: 'post this here',
+  spoken: 'Post the size of this plan in the channel, without your rows',
+  request: { kind: 'share', with: 'here', rows: false, sure: false },
 };
 
 /** When it is ready for its day, or why that cannot be told; nothing without a day. */
@@ -136,7 +148,7 @@ const timeOf = async ({ focus }: PlanAsk, made: Plan, at: At): Promise<Took | un
 
 function planReply(said: Said): ReplyOf<'plan'> {
   const { ask, made, planId, profile, measurements, ball, there, inStripes, behind, follows, changed, time } = said;
-  const { scheduled } = said;
+  const { scheduled, canPost } = said;
   const offers: Offered[] = [
     { button: 'Start Knitting', say: 'start', request: { kind: 'start', planId }, primary: true },
     {
@@ -145,6 +157,7 @@ function planReply(said: Said): ReplyOf<'plan'> {
       spoken: `Show the steps for this ${made.label.toLowerCase()}`,
       request: { kind: 'steps', planId, form: 'long' },
     },
+    ...(canPost ? [POST_HERE] : []),
     ...(inStripes?.offer === undefined ? [] : [inStripes.offer]),
     ...(there === undefined ? [] : [there.offer]),
     ...(behind === undefined ? [] : [behind.offer]),

@@ -1,6 +1,8 @@
-import { pieceById, say, type Words } from '../../core/index.js';
+import { count, pieceById, say, type Words } from '../../core/index.js';
 import { withStored } from '../conversation.js';
+import type { Reply, WorkShown } from '../reply.js';
 import type { StoredPlan, Work } from '../store/ports.js';
+import { counting, turnOfWork } from '../work-card.js';
 import { type At, type Desk, type DeskAnswer, refusal } from './desk.js';
 import { MOST_ROWS } from './gauge-checks.js';
 import { machineName } from './names.js';
@@ -8,7 +10,7 @@ import { tried } from './planning.js';
 import { setAside } from './set-aside.js';
 import { whichSize } from './which-size.js';
 import { workMeant, workShown } from './work-meant.js';
-import { countOffers } from './work-offers.js';
+import { countOffers, UNDO } from './work-offers.js';
 
 /** A plan → a piece on the machine, its tally at 0. One machine holds one piece. */
 export const startDesk: Desk<'start'> = async ({ planId, rows }, at) => {
@@ -64,9 +66,27 @@ async function standing(work: Work, at: At, notes: readonly Words[] = []): Promi
   const meant = await workMeant({ workId: work.id }, at);
   if (meant === undefined) throw new Error('work that was started is not there');
   const shown = await workShown(meant, at);
+  const talk = { ...at.talk, workId: work.id };
+  const reply: Reply = { kind: 'work', became: 'started', work: shown, notes, offers: countOffers(shown) };
+  return at.place.startsWith('command:') ? inDirect(shown, reply, { ...at, talk }) : { reply, talk };
+}
+
+/** The answer to a command is gone after a reload: what lasts goes to the direct message, and the answer says so. */
+function inDirect(work: WorkShown, counter: Reply, { maker, talk }: At): DeskAnswer {
+  // A person's id in place of a channel opens the direct message with them.
+  const to = { to: 'post' as const, channel: maker.slackUserId };
+  const offers = counting(work.id, work.rows);
+  const told = say`${work.label} on ${machineName(work.machine)}: ${count(work.stopAt, 'row')}`;
   return {
-    reply: { kind: 'work', became: 'started', work: shown, notes, offers: countOffers(shown) },
-    talk: { ...at.talk, workId: work.id },
+    reply: {
+      kind: 'answer',
+      lead: say`Started, and counted in our direct message`,
+      lines: [say`${told}. Its row counter is there, where it stays; this answer will be gone when you reload.`],
+      examples: [],
+      offers: [UNDO],
+    },
+    talk,
+    letters: [{ to, turn: turnOfWork(work.id), reply: { ...counter, offers }, units: maker.units }],
   };
 }
 

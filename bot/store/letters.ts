@@ -7,7 +7,7 @@ export const addressJson = jsonColumn<Address>(
   z.discriminatedUnion('to', [
     z.object({ to: z.literal('post'), channel: z.string(), threadTs: z.string().optional() }),
     z.object({ to: z.literal('ephemeral'), channel: z.string(), user: z.string(), threadTs: z.string().optional() }),
-    z.object({ to: z.literal('response'), url: z.string() }),
+    z.object({ to: z.literal('response'), url: z.string(), inChannel: z.boolean().optional() }),
     z.object({ to: z.literal('home'), user: z.string(), channel: z.string() }),
     z.object({ to: z.literal('card'), channel: z.string(), ts: z.string(), threadTs: z.string().optional() }),
     z.object({ to: z.literal('again'), channel: z.string(), threadTs: z.string().optional(), row: z.string() }),

@@ -1,8 +1,8 @@
-/** Where an answer goes. `ephemeral` and `response` are seen by one person only. */
+/** Where an answer goes. `ephemeral` is seen by one person only, and `response` too, but for one `inChannel`. */
 export type AnswerTo =
   | { to: 'post'; channel: string; threadTs?: string | undefined }
   | { to: 'ephemeral'; channel: string; user: string; threadTs?: string | undefined }
-  | { to: 'response'; url: string };
+  | { to: 'response'; url: string; inChannel?: boolean | undefined };
 
 /**
  * Where anything goes. `home` is the Home tab of a maker, whose direct message is `channel`; `card` is a message of ours,
