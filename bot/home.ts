@@ -27,6 +27,16 @@ export function visited(visit: Visit, { store, newId }: Surroundings): Promise<v
 export const refreshed = (bound: Bound, maker: Maker, now: number, newId: () => string): Promise<void> =>
   queued(bound, maker, now, newId, 'if_changed');
 
+/** The same for all who make a batch with them: what one has done stands on the pages of the others too. */
+export async function refreshedTogether(bound: Bound, maker: Maker, now: number, newId: () => string): Promise<void> {
+  const batch = await bound.batches.openOf(maker.id);
+  const others = new Set(batch?.parts.map(({ makerId }) => makerId).filter((id) => id !== maker.id));
+  for (const id of others) {
+    const other = await bound.makers.get(id);
+    if (other !== undefined) await refreshed(bound, other, now, newId);
+  }
+}
+
 async function queued(bound: Bound, maker: Maker, now: number, newId: () => string, when: 'always' | 'if_changed') {
   const home = await bound.homes.of(maker.id);
   if (home === undefined) return;

@@ -17,7 +17,7 @@ import {
 } from './edited.js';
 import { type Exchange, exchanged, type Said } from './exchanged.js';
 import { FormRefused } from './form-sent.js';
-import { refreshed } from './home.js';
+import { refreshed, refreshedTogether } from './home.js';
 import type { DueDate, Trace } from './language/context.js';
 import { hasDueCue } from './language/due-cue.js';
 import { otherUnits, switchOffer, switchTo } from './other-units.js';
@@ -185,6 +185,7 @@ async function answeredIn(
   await bound.conversations.keep(turn.place, maker.id, talk, turn.at + rememberedMs(turn.place));
   if (again !== undefined || exchanges.some(({ request }) => !LOOKS.includes(request.kind)))
     await refreshed(bound, maker, turn.at, newId);
+  if (replies.some(({ kind }) => kind === 'batch')) await refreshedTogether(bound, maker, turn.at, newId);
   return { status: 'answered', exchanges, card: made, printing, trace };
 }
 

@@ -104,7 +104,6 @@ function more<T>({ few, all }: Few<T>, one: string, many: string): Block[] {
   return others === 0 ? [] : [richText(section(run(`${counted(others, `more ${one}`, `more ${many}`)}.`)))];
 }
 
-/** Dates to come join here once there are any. */
 function nextBlocks(next: readonly NextUp[], printing: Printing): Block[] {
   if (next.length === 0) return [];
   const offers = next.flatMap(({ offer }) => offer ?? []);

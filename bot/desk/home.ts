@@ -1,6 +1,7 @@
 import { count, pieceById, say } from '../../core/index.js';
 import type { BenchShown, Few, NextUp } from '../replies/home.js';
-import type { Lot } from '../store/ports.js';
+import type { Lot, StoredPlan } from '../store/ports.js';
+import { datesComing } from './dates.js';
 import type { At } from './desk.js';
 import { freeOf, milligrams } from './lots.js';
 import { machineName } from './names.js';
@@ -18,13 +19,18 @@ export async function benchShown(at: At): Promise<BenchShown> {
   const profiles = await at.store.profiles.of(at.maker.id);
   const open = few(await at.store.works.open(at.maker.id));
   const works = [];
+  const asks = [];
   for (const work of open.few) {
-    const shown = await workShown(await withPlan(work, profiles, at), at);
+    const meant = await withPlan(work, profiles, at);
+    const shown = await workShown(meant, at);
     works.push({ ...shown, offers: countOffers(shown) });
+    asks.push(meant.ask);
   }
+  const waiting = await at.store.plans.unstarted(at.maker.id);
+  const dates = await datesComing([...asks, ...(waiting === undefined ? [] : [waiting.ask])], at);
   return {
     works: { few: works, all: open.all },
-    next: [...(await unmeasured(at)), ...(await unstarted(at))],
+    next: [...(await unmeasured(at)), ...(await unstarted(waiting, at)), ...dates],
     gauges: few(await measuredGauges(at)),
     low: few((await at.store.shelf.of(at.maker.id)).filter(isLow)),
   };
@@ -37,8 +43,7 @@ async function unmeasured(at: At): Promise<NextUp[]> {
   return label === undefined ? [] : [{ say: say`Measure the ${label} that is done, and tell me how it came out.` }];
 }
 
-async function unstarted(at: At): Promise<NextUp[]> {
-  const stored = await at.store.plans.unstarted(at.maker.id);
+async function unstarted(stored: StoredPlan | undefined, at: At): Promise<NextUp[]> {
   const piece = pieceById(stored?.piece ?? '');
   if (stored === undefined || piece === undefined) return [];
   const { outcome, profile, ask } = await tried(stored.ask, piece, at);

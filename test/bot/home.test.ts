@@ -118,6 +118,35 @@ describe('the bench', () => {
     expect(after).toContain('Hours:\n 10 h a week.');
   });
 
+  test('shows the days that come, of the batch in hand and of pieces for a day, and opens the batch', async () => {
+    await open.say(MEDIUM);
+    await open.say('2 hours on weekdays');
+    await open.say('12 pouches 11 in wide by 5 december, I knit and I finish');
+    await open.say('done 3');
+    await open.say('cowl 24 in round by 20 november');
+    await open.say('start');
+    await visit();
+    const blocks = await page();
+    expect(said(blocks)).toContain('Batch of 12, pouch: 3 done, to be ready by Saturday 5 December.');
+    expect(said(blocks)).toContain('The cowl: to be ready by Friday 20 November.');
+    expect(await press(blocks, 'Open the Batch')).toMatchObject({ exchanges: [{ reply: { kind: 'batch' } }] });
+  });
+
+  test('what one maker of a batch has done stands on the page of the other', async () => {
+    const owen = { user: { slackUserId: 'U2', name: 'Owen' }, place: 'dm:D2' };
+    for (const more of [{}, owen]) {
+      await open.say(MEDIUM, more);
+      await open.say('2 hours on weekdays', more);
+    }
+    await visit(v7(), 'U2');
+    await open.say('12 pouches 11 in wide by 5 december, with Owen');
+    expect(said((await pages()).at(-1) ?? [])).toContain('Batch of 12, pouch: 0 done');
+    await open.say('done 2');
+    const [row] = (await sent()).filter(({ address }) => address.to === 'home');
+    expect(row?.address).toMatchObject({ user: 'U2' });
+    expect(said(row?.body.blocks as Block[])).toContain('Batch of 12, pouch: 2 done');
+  });
+
   test('units are changed by a button, which the page then offers the other way round', async () => {
     await open.say(MEDIUM);
     await visit();
