@@ -105,7 +105,7 @@ async function apologised(turn: Turn, reference: string, { store, newId }: Surro
 }
 
 /** Replies whose offers are ways to choose from, so that words pick one. */
-const NAMED: readonly string[] = ['problem', 'question', 'sizes', 'machines'];
+const NAMED: readonly string[] = ['problem', 'question', 'sizes', 'machines', 'helps'];
 
 /** True for a message that is not to be answered: its edit was, or it was deleted and had stored nothing. */
 const isLeftOut = (message: Message, talk: Conversation, at: number): boolean =>

@@ -83,7 +83,7 @@ function actions(card: Card, turn: string): Block {
 }
 
 function table({ columns, rows, figures = false }: Table): Block {
-  const shown = [columns, ...rows].slice(0, LIMITS.tableRows);
+  const shown = [columns, ...fitting(rows, columns.length)];
   const most = Math.floor(LIMITS.tableText / (shown.length * columns.length));
   const cell = (text: string) => ({ type: 'raw_text', text: shortened(held(text), most) });
   return {
@@ -91,6 +91,16 @@ function table({ columns, rows, figures = false }: Table): Block {
     rows: shown.map((texts) => texts.map(cell)),
     column_settings: columns.map((_, i) => ({ is_wrapped: true, ...(figures && i > 0 && { align: 'right' }) })),
   };
+}
+
+/** Rows that have room under the heading; what has none is counted in the last. */
+function fitting(rows: Table['rows'], columns: number): Table['rows'] {
+  const room = LIMITS.tableRows - 1;
+  if (rows.length <= room) return rows;
+  const [more, ...rest] = Array.from({ length: columns }, (_, i) =>
+    i === 0 ? `and ${rows.length - room + 1} more` : '–',
+  );
+  return [...rows.slice(0, room - 1), [more ?? '', ...rest]];
 }
 
 function foot(card: Card): Block[] {

@@ -1,6 +1,7 @@
 import { type Printing, printed, printedLength } from '../../core/index.js';
 import { amountWords, freeOf, lotName } from '../desk/lots.js';
 import { benchName, machineName } from '../desk/names.js';
+import { PLAN, RECORD } from '../desk/offers.js';
 import type { BenchShown, Few, NextUp, Settings } from '../replies/home.js';
 import type { GaugeUsed, Offered, WorkShown } from '../reply.js';
 import { type Block, context, header, list, plain, richText, run, section } from './blocks.js';
@@ -10,13 +11,7 @@ import { settingLines, settingOffers } from './settings.js';
 
 type Lot = BenchShown['low']['few'][number];
 
-const RECORD: Offered = { button: 'Record a Gauge', say: 'record a gauge', request: { kind: 'tell_gauge' } };
 const HELP: Offered = { button: 'Get Help', say: 'help', request: { kind: 'help' } };
-const PLAN: Offered = {
-  button: 'Plan a Piece',
-  say: 'plan a piece',
-  request: { kind: 'plan', ask: { copies: 1, values: {}, on: {}, focus: [] } },
-};
 const GAUGES: Offered = { button: 'All Gauges', say: 'my gauge', request: { kind: 'show_gauge', on: {} } };
 const SHELF: Offered = { button: 'The Whole Shelf', say: 'my shelf', request: { kind: 'show_shelf' } };
 

@@ -11,6 +11,14 @@ export const UNDO: Offered = {
 
 export const MY_GAUGE: Offered = { button: 'My Gauge', say: 'my gauge', request: { kind: 'show_gauge', on: {} } };
 
+export const RECORD: Offered = { button: 'Record a Gauge', say: 'record a gauge', request: { kind: 'tell_gauge' } };
+
+export const PLAN: Offered = {
+  button: 'Plan a Piece',
+  say: 'plan a piece',
+  request: { kind: 'plan', ask: { copies: 1, values: {}, on: {}, focus: [] } },
+};
+
 export const FORM_NAMES: Readonly<Record<FormId, string>> = {
   gauge: 'gauge',
   plan: 'plan',

@@ -1,9 +1,12 @@
 import { pieceById, pieces, say } from '../../core/index.js';
 import { withChange } from '../conversation.js';
+import type { Offered } from '../reply.js';
 import { type Desk, refusal } from './desk.js';
-import { MY_GAUGE, UNDO } from './offers.js';
+import { MY_GAUGE, PLAN, RECORD, UNDO } from './offers.js';
 import { oldCard } from './old-card.js';
 import { saidAgain } from './plan.js';
+
+const TALLY: Offered = { button: 'Open the Tally', say: 'tally', request: { kind: 'where', on: {} } };
 
 /** Requests about the talk itself rather than about knitting. */
 export const helpDesk: Desk<'help'> = async (_request, { maker, store, talk }) => {
@@ -22,7 +25,7 @@ export const helpDesk: Desk<'help'> = async (_request, { maker, store, talk }) =
       next,
       machine: others.map(({ machine }) => machine.name).find(isSayable),
       yarn: yarns.map(({ name }) => name).find(isSayable),
-      offers: first ? [] : [MY_GAUGE],
+      offers: first ? [{ ...RECORD, primary: true }, PLAN] : [...(next === undefined ? [] : [TALLY]), PLAN, MY_GAUGE],
     },
     talk,
   };

@@ -19,6 +19,13 @@ export const countOffers = ({ id, rows, stopAt }: Pick<WorkShown, 'id' | 'rows' 
           request: { kind: 'tally' as const, workId: id, by: 10 },
         },
       ]
-    : [{ button: 'It Is Done', say: 'done', request: { kind: 'finish' as const, workId: id, sizes: [] } }]),
-  UNDO,
+    : [
+        {
+          button: 'It Is Done',
+          say: 'done',
+          spoken: 'The piece is done, at this row',
+          request: { kind: 'finish' as const, workId: id, sizes: [] },
+        },
+      ]),
+  { ...UNDO, spoken: 'Take the last count back' },
 ];

@@ -1,5 +1,5 @@
 import type { FormValues } from '../../request.js';
-import { type Block, context } from '../blocks.js';
+import { type Block, context, plain } from '../blocks.js';
 import { LIMITS, shortened } from '../limits.js';
 import type { Field, Form, Known, Option } from './form.js';
 
@@ -53,12 +53,6 @@ const fitting = (kept: object, values: Values): Values =>
   values.length === 0 || metadata(kept, values).length <= LIMITS.privateMetadata
     ? values
     : fitting(kept, values.slice(0, -1));
-
-const plain = (text: string, most: number): Block => ({
-  type: 'plain_text',
-  text: shortened(text, most),
-  emoji: false,
-});
 
 function input(field: Field, value: string, hasFocus: boolean): Block {
   const redraws = field.is === 'select' && field.redraws === true;
