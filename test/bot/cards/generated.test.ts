@@ -42,7 +42,7 @@ function grown(reply: Reply, names: Names): Reply {
 const REPLIES = (await shown()).flatMap(({ answer }) => answer.exchanges.map(({ reply }) => reply));
 const codeOf = (reply: Reply): string =>
   reply.kind === 'problem' ? `${reply.kind} ${reply.problems.map(({ code }) => code).join()}` : reply.kind;
-const SEVERAL = 4;
+const SEVERAL = 2;
 /** A few replies of every kind, and of every problem. */
 const SOME = [...new Set(REPLIES.map(codeOf))].flatMap((title) =>
   REPLIES.filter((reply) => codeOf(reply) === title)
