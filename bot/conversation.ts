@@ -55,6 +55,10 @@ const Standing = z.object({
   onHelp: z.boolean().optional(),
   /** Requests in a row in another unit than the maker's, and whether they were asked about it. */
   otherUnits: z.object({ times: z.number(), isAsked: z.boolean() }).optional(),
+  /** The card that counts its rows: as it stands in Slack, or the row of the outbox that becomes it. */
+  counter: z
+    .union([z.object({ channel: z.string(), ts: z.string() }), z.object({ channel: z.string(), row: z.string() })])
+    .optional(),
   /** The work that counts and readings in this talk are about. */
   workId: z.string().optional(),
   /** What was last asked to be bought, and for which plan. */

@@ -4,6 +4,7 @@ import type { Fault } from './cards/forms/index.js';
 import { apology, type Card, card } from './cards/index.js';
 import { plainText } from './cards/plain-text.js';
 import { type Conversation, REMEMBERED, rememberedMs } from './conversation.js';
+import { withCounter } from './counter.js';
 import type { Letter } from './desk/desk.js';
 import {
   askedNow,
@@ -162,6 +163,7 @@ async function answeredIn(
     const says = offers.map(({ say }) => say ?? '');
     talk = { ...talk, offered: [...talk.offered, { turn: id, named, choices, says }].slice(-REMEMBERED) };
   }
+
   const printing: Printing = {
     units: talk.leadsIn ?? unitsMeant(replies.at(-1), textOf(said.input)) ?? maker.units ?? 'in',
   };
@@ -178,7 +180,9 @@ async function answeredIn(
     const body = { text: plainText(made), blocks: blocks(made, id) };
     const address =
       counterPressed(turn, replies, countersIn(before)) ?? seenBy(replies, turn.address, turn.user.slackUserId);
-    posted = await queued(bound, address, body, turn.at, newId(), again?.card);
+    const row = newId();
+    posted = await queued(bound, address, body, turn.at, row, again?.card);
+    talk = await withCounter(talk, bound, { row: posted ?? row, address, replies, at: turn.at, newId });
     for (const letter of letters) await sendLetter(bound, reaching(letter, turn), newId(), turn.at);
   }
   talk = { ...talk, asked: askedNow(turn.message, edit, start, heard, { ...done, talk }, posted) };

@@ -47,6 +47,7 @@ async function sent(address: Address, body: Body, { chat, views }: Posts): Promi
     return undefined;
   }
   if (address.to === 'card') return updated(address, body, chat);
+  if (address.to === 'again' && address.ifThere) return undefined;
   const message = { ...body, channel: address.channel, thread_ts: address.threadTs };
   if (address.to === 'ephemeral') {
     await chat.postEphemeral({ ...message, user: address.user });
@@ -62,7 +63,7 @@ const Refused = z.object({ data: z.object({ error: z.string() }) });
 
 /** A card made anew; where it is gone, posted as a new one, so that no answer is lost. */
 async function updated(
-  { channel, ts, threadTs }: Address & { to: 'card' },
+  { channel, ts, threadTs, ifThere }: Address & { to: 'card' },
   body: Body,
   chat: Posts['chat'],
 ): Promise<string | undefined> {
@@ -71,7 +72,7 @@ async function updated(
     return ts;
   } catch (error) {
     if (!GONE.has(Refused.safeParse(error).data?.data.error ?? '')) throw error;
-    return (await chat.postMessage({ ...body, channel, thread_ts: threadTs, ...PLAIN })).ts;
+    return ifThere ? undefined : (await chat.postMessage({ ...body, channel, thread_ts: threadTs, ...PLAIN })).ts;
   }
 }
 

@@ -14,14 +14,14 @@ export function outgoing(db: Kysely<Tables>): Store['outbox'] {
   /** Where a card that is made anew stands; as it is while, or where, it was never posted. */
   async function resolved({ workspaceId, address }: OutboxRow): Promise<Address> {
     if (address.to !== 'again') return address;
-    const { channel, threadTs, row } = address;
+    const { to: _, row, ...card } = address;
     const posted = await db
       .selectFrom('outbox')
       .select('slack_ts')
       .where('workspace_id', '=', workspaceId)
       .where('id', '=', row)
       .executeTakeFirst();
-    return posted?.slack_ts ? { to: 'card', channel, ts: posted.slack_ts, threadTs } : address;
+    return posted?.slack_ts ? { to: 'card', ts: posted.slack_ts, ...card } : address;
   }
 
   return {

@@ -199,7 +199,9 @@ describe('bad input', () => {
     const planned = await openedBy(await said('plan form'), 'Open Form');
     await said('start');
     const view = await openedBy(await said('measuring form'), 'Open Form');
+    const old = bot.api.expects('chat.update');
     await said('give up');
+    await old;
     const errors = await faults(view, { row: '60', length: '12 1/4 in' });
     expect(errors.work).toContain('has come off the machine');
     expect((await sent(planned, { width: '12 in' }, 'V2')).text).toMatch(/^Knit 11\d rows/);
@@ -219,7 +221,9 @@ test('a measurement and a lost count of the piece in hand go through their forms
   await said(GAUGE);
   await said('pouch 11 in wide');
   await said('start');
+  const old = bot.api.expects('chat.update');
   await said('60');
+  await old;
   const measuring = await openedBy(await said('measuring form'), 'Open Form');
   expect(held(measuring)).toMatchObject({ row: '60', state: 'hanging' });
   expect((await sent(measuring, { length: '31 cm' })).text).toContain('row 60');

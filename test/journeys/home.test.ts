@@ -53,8 +53,10 @@ test('a request pressed on Home is answered in the direct message', async () => 
 });
 
 test('undo on Home takes back what the maker last said in the direct message', async () => {
-  for (const text of ['110 rows in 22 in, 46 needles, 6 3/4 in flat', 'pouch 11 in wide', 'start', '+10'])
-    await say(text);
+  for (const text of ['110 rows in 22 in, 46 needles, 6 3/4 in flat', 'pouch 11 in wide', 'start']) await say(text);
+  const old = bot.api.expects('chat.update');
+  await say('+10');
+  await old;
   const view = await visit();
   await bot.settled();
   const post = bot.api.expects('chat.postMessage');

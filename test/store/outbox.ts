@@ -28,6 +28,8 @@ export function outboxContract(name: string, store: () => Store): void {
         { to: 'post', channel: 'C1', threadTs: '1.2' },
         { to: 'ephemeral', channel: 'C1', user: 'U1' },
         { to: 'response', url: 'https://slack.invalid/r' },
+        { to: 'response', url: 'https://slack.invalid/r', inChannel: true },
+        { to: 'card', channel: 'C1', ts: '1.2', ifThere: true },
       ] as const;
       await store().within('T1', async (s) => {
         for (const address of addresses) await s.outbox.add(v7(), address, CARD, AT, AT + 1);

@@ -43,6 +43,23 @@ export function workspacesContract(name: string, store: () => Store): void {
       });
     });
 
+    test('a button is found in the talk that offered it, in its place and its own workspace alone', async () => {
+      const choices = [{ kind: 'help' as const }];
+      const offered = [{ turn: 't1', named: false, choices, says: [] }];
+      const makerId = await store().within('T1', async (s) => {
+        const { id } = await s.makers.held('U1', 'Nadia', AT);
+        await s.conversations.keep('thread:C1:1', id, Conversation.parse({ offered }), AT + 10);
+        return id;
+      });
+      const found = (team: string, place: string, turn: string, at = AT) =>
+        store().within(team, (s) => s.conversations.offering(place, turn, at));
+      expect(await found('T1', 'thread:C1:1', 't1')).toEqual({ makerId, choices });
+      expect(await found('T1', 'thread:C1:1', 't2')).toBeUndefined();
+      expect(await found('T1', 'thread:C1:2', 't1')).toBeUndefined();
+      expect(await found('T2', 'thread:C1:1', 't1')).toBeUndefined();
+      expect(await found('T1', 'thread:C1:1', 't1', AT + 10)).toBeUndefined();
+    });
+
     test('a row cannot point into another workspace', async () => {
       const { maker, profile, made } = await store().within('T1', openedPlan);
       await store().within('T1', (s) =>

@@ -6,14 +6,16 @@ export type AnswerTo =
 
 /**
  * Where anything goes. `home` is the Home tab of a maker, whose direct message is `channel`; `card` is a message of ours,
- * made anew; `again` is the message that another row of the outbox became, which may not be posted yet. What waits for
- * these is replaced by what comes after.
+ * made anew; `again` is the message that another row of the outbox became, which may not be posted yet. Where it is gone it
+ * is posted as a new one, unless it matters only `ifThere`. What waits for these is replaced by what comes after.
  */
 export type Address =
   | AnswerTo
   | { to: 'home'; user: string; channel: string }
-  | { to: 'card'; channel: string; ts: string; threadTs?: string | undefined }
-  | { to: 'again'; channel: string; threadTs?: string | undefined; row: string };
+  | (MadeAnew & { to: 'card'; ts: string })
+  | (MadeAnew & { to: 'again'; row: string });
+
+type MadeAnew = { channel: string; threadTs?: string | undefined; ifThere?: true | undefined };
 
 /** A card made ready: plain text that says all, and Block Kit that says the same. */
 export type Body = { text: string; blocks: readonly unknown[] };

@@ -1,0 +1,33 @@
+import { blocks } from './cards/blocks.js';
+import { plainCard } from './cards/card.js';
+import { plainText } from './cards/plain-text.js';
+import type { Conversation } from './conversation.js';
+import type { Reply } from './reply.js';
+import type { Address, Bound } from './store/ports.js';
+
+/** An old card is of no use to put right after a day. */
+const KEPT_MS = 24 * 3_600_000;
+
+const MOVED = plainCard('This row counter has moved on', { body: ['Its buttons are on the card that came after it.'] });
+
+type Queued = { row: string; address: Address; replies: readonly Reply[]; at: number; newId: () => string };
+
+/**
+ * The talk with where its row counter stands, once a card is queued. One that stood elsewhere loses its buttons, so that
+ * a talk has one counter; where the new card says that the work has ended, it has none.
+ */
+export async function withCounter(talk: Conversation, bound: Bound, queued: Queued): Promise<Conversation> {
+  const { row, address, replies, at, newId } = queued;
+  const last = replies.at(-1);
+  if (last?.kind !== 'work' && last?.kind !== 'finished') return talk;
+  const { counter } = talk;
+  if (address.to === 'card') return { ...talk, counter: { channel: address.channel, ts: address.ts } };
+  if (address.to !== 'post') return talk;
+  if (counter !== undefined) {
+    const to: Address =
+      'ts' in counter ? { to: 'card', ...counter, ifThere: true } : { to: 'again', ...counter, ifThere: true };
+    await bound.outbox.add(newId(), to, { text: plainText(MOVED), blocks: blocks(MOVED, row) }, at, at + KEPT_MS);
+  }
+  const counts = last.offers.some(({ request }) => request.kind === 'tally');
+  return { ...talk, counter: counts ? { channel: address.channel, row } : undefined };
+}
