@@ -1,3 +1,4 @@
+import type { Letter } from './desk/desk.js';
 import type { Reply } from './reply.js';
 import type { AnswerTo } from './store/ports.js';
 
@@ -38,4 +39,12 @@ const isDirect = (channel: string): boolean => /^[DUW]/.test(channel);
 export function seenBy(replies: readonly Reply[], address: AnswerTo, user: string): AnswerTo {
   if (address.to !== 'post' || isDirect(address.channel) || !replies.some(isOwn)) return address;
   return { to: 'ephemeral', channel: address.channel, user, threadTs: address.threadTs };
+}
+
+type From = { place: string; address?: AnswerTo | undefined };
+
+/** A card for the channel of a command goes by its response url, since the bot need not be in that channel. */
+export function reaching(letter: Letter, { place, address }: From): Letter {
+  const isThere = letter.to.to === 'post' && place === `command:${letter.to.channel}`;
+  return isThere && address?.to === 'response' ? { ...letter, to: { ...address, inChannel: true } } : letter;
 }

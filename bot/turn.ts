@@ -24,7 +24,7 @@ import { hasDueCue } from './language/due-cue.js';
 import { otherUnits, switchOffer, switchTo } from './other-units.js';
 import type { Reply } from './reply.js';
 import type { Request } from './request.js';
-import { seenBy } from './seen-by.js';
+import { reaching, seenBy } from './seen-by.js';
 import type { Address, AnswerTo, Body, Bound } from './store/ports.js';
 import type { Surroundings } from './surroundings.js';
 import { textOf } from './understood.js';
@@ -225,12 +225,6 @@ function counterPressed({ pressed, input }: Turn, replies: readonly Reply[], cou
   return isCounter && replies.every((reply) => reply.kind === 'work' && reply.became === 'counted')
     ? pressed
     : undefined;
-}
-
-/** A card for the channel of a command goes by its response url, since the bot need not be in that channel. */
-function reaching(letter: Letter, { place, address }: Turn): Letter {
-  const isThere = letter.to.to === 'post' && place === `command:${letter.to.channel}`;
-  return isThere && address?.to === 'response' ? { ...letter, to: { ...address, inChannel: true } } : letter;
 }
 
 /** Queues a card for someone else; names and sizes are all it tells of the one who speaks. */
