@@ -194,7 +194,7 @@ describe('an edit changes nothing and is told so', () => {
     const first = message(POUCH);
     await answerTo(button(await answerTo(first), 'Start Knitting'));
     expect(leadOf((await answerTo(edit(first, 'pouch 12 in wide'))).text as string)).toBe(NOTHING);
-    expect(await say('where am I')).toContain('Row 0 of 106');
+    expect(await say('why')).toContain('Why 106 rows');
   });
 
   test('and the last message can still be edited after it', async () => {
