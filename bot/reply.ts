@@ -64,6 +64,8 @@ export type Reply = { offers: readonly Offered[] } & (
       since?: Words | undefined;
       /** What a follow-up changed, in words; empty for a new plan. */
       changed: readonly Words[];
+      /** The work on the machine that a follow-up leaves as it was. */
+      standing?: Words | undefined;
       /** Another machine of the maker that makes what the needles here miss. */
       elsewhere?: Words | undefined;
       /** How long it takes, where that was asked. */

@@ -34,8 +34,8 @@ export const Request = z.discriminatedUnion('kind', [
   /** Which of the maker's machines makes a piece best; without `ask`, the plan in hand. */
   z.object({ kind: z.literal('which_machine'), ask: PlanAsk.optional() }),
   z.object({ kind: z.literal('record_gauge'), gauge: GaugeAsk }),
-  /** How to tell me a measured piece. */
-  z.object({ kind: z.literal('tell_gauge') }),
+  /** How to tell me a measured piece; with `none` how to come by one. */
+  z.object({ kind: z.literal('tell_gauge'), none: z.boolean().optional() }),
   z.object({ kind: z.literal('show_gauge'), on: Bench.default({}) }),
   z.object({ kind: z.literal('show_pieces'), on: Bench.default({}) }),
   z.object({ kind: z.literal('what_helps') }),
@@ -187,6 +187,11 @@ export const Request = z.discriminatedUnion('kind', [
       'which_number',
       'which_stripes',
       'one_weight',
+      'which_other',
+      /** A size wanted beside the one in hand, and not by how much. */
+      'relative',
+      /** A size wanted beside one that was never told. */
+      'no_size_yet',
       'hours',
       'expired',
       /** Someone else's words without a size in them; the words of a bot. */

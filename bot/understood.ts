@@ -56,6 +56,7 @@ async function contextOf(
     inHand: await workInHand(bound, maker, talk),
     ...(await teamOf(bound, maker, textOf(input))),
     swatchRows: /\bsame\b/i.test(textOf(input)) ? await rowsRecordedLast(bound, profiles[0]?.id) : undefined,
+    bench: (waiting ?? talk.subject)?.on,
     subjectPiece: waiting?.piece ?? talk.subject?.piece,
     rowsMake: waiting === undefined ? talk.rowsMake : undefined,
     sizes: talk.subject?.sizes,

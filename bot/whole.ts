@@ -79,8 +79,11 @@ function benched(request: Request & { kind: 'record_gauge' }, { pending }: Conve
 function changed(edit: Edit, talk: Conversation): Request {
   const subject = subjectOf(talk);
   if (subject === undefined) return { kind: 'unread', why: 'nothing', words: '' };
+  const beside = edit.by && besideOf(subject.values[edit.by.field], edit.by);
+  if (edit.by !== undefined && beside === undefined) return { kind: 'unread', why: 'no_size_yet', words: edit.by.word };
   const sizes = edit.sizes ?? (setsSize(subject, edit) ? undefined : subject.sizes);
   const values = withoutRivals(subject, edit);
+  if (edit.by !== undefined && beside !== undefined) values[edit.by.field] = beside;
   for (const [id, value] of Object.entries(edit.values)) {
     if (value === null) delete values[id];
     else values[id] = withHalfWidth(value, subject.values[id]);
@@ -91,13 +94,27 @@ function changed(edit: Edit, talk: Conversation): Request {
     sizes,
     copies: edit.copies ?? subject.copies,
     on: rebenched(subject.on, edit.on),
-    focus: edit.focus.length > 0 ? edit.focus : subject.focus,
+    focus: edit.focus.length > 0 || !keepsFocus(edit, talk) ? edit.focus : subject.focus,
     due: edit.due ?? subject.due,
     stripes: restriped(subject.stripes, edit.stripes),
     team: edit.team ?? subject.team,
   };
   if (talk.pending?.request.kind === 'which_machine') return { kind: 'which_machine', ask };
   return { kind: 'plan', ask, follows: talk.pending === undefined };
+}
+
+/** The yarn that was asked about is told of more pieces first too; of another size or bench the rows come first again. */
+const keepsFocus = ({ values, sizes, by, on, stripes }: Edit, { pending }: Conversation): boolean =>
+  pending !== undefined ||
+  (Object.keys({ ...values, ...on }).length === 0 && (sizes ?? by) === undefined && stripes === undefined);
+
+/** A size so much more or so many times another; undefined where there is none. */
+function besideOf(value: Value | undefined, { mm = 0, times = 1 }: NonNullable<Edit['by']>): Value | undefined {
+  const moved = (old: number): number => old * times + mm;
+  if (value?.is === 'length') return { is: 'length', mm: moved(value.mm) };
+  if (value?.is !== 'window') return undefined;
+  const [centre, half] = [(value.loMm + value.hiMm) / 2, (value.hiMm - value.loMm) / 2];
+  return { is: 'window', loMm: moved(centre) - half, hiMm: moved(centre) + half };
 }
 
 /** The stripes that a follow-up leaves a plan with. */

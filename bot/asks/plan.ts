@@ -56,6 +56,10 @@ export const Edit = z.object({
   copies: z.number().int().min(1).max(500).optional(),
   values: z.record(z.string(), Value.nullable()).default({}),
   sizes: Sizes,
+  /** A size told beside the one in hand: so much more of it in mm, or so many times it; `word`: what the maker calls it. */
+  by: z
+    .object({ field: z.string(), word: z.string(), mm: z.number().optional(), times: z.number().optional() })
+    .optional(),
   on: Bench.default({}),
   focus: PlanAsk.shape.focus,
   due: PlanAsk.shape.due,

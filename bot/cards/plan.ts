@@ -48,6 +48,7 @@ export function planCard(reply: ReplyOf<'plan'>, printing: Printing): Card {
       ...(reply.since === undefined ? [] : [printed(reply.since, printing)]),
       ...(lead === undefined ? [] : [`${knit}.`]),
       ...changedLine(changed, printing),
+      ...(reply.standing === undefined ? [] : [printed(reply.standing, printing)]),
       ...plan.shortfalls.map((words) => printed(words, printing)),
       ...(elsewhere === undefined ? [] : [printed(elsewhere, printing)]),
       sizeLine(plan, printing),

@@ -22,7 +22,11 @@ export const questionCard = (reply: ReplyOf<'question'>, printing: Printing): Ca
 /** All faults of a message together, the first leading, then what would work. */
 export function problemCard(reply: ReplyOf<'problem'>, printing: Printing, stored: boolean): Card {
   const [first, ...others] = reply.problems.map((problem) => sentenceFor(problem, printing));
-  const ways = reply.ways.map((way, i) => wayLine(i, way, printing));
+  // Numbered where "the first" picks one.
+  const areNumbered = reply.offers.some(({ say = '' }) => say.startsWith('the ')) || reply.ways.length > 1;
+  const ways = reply.ways.map((way, i) =>
+    areNumbered ? wayLine(i, way, printing) : `${capital(printed(way, printing))}.`,
+  );
   return plainCard(first?.lead ?? 'That cannot be', {
     body: [
       ...(first?.body ?? []),

@@ -101,6 +101,24 @@ export function unreadSentence({ why, words }: AnyProblem & { code: 'unread' }):
       );
     case 'which_yarn':
       return sentence(`I cannot tell which yarn: ${words}`, ['Say the yarn by its whole name.']);
+    case 'which_other':
+      return sentence(
+        words === '' ? 'I know of no other' : `Which do you mean: ${words}?`,
+        ['Say it by its name. What you measure on a machine or in a yarn, I know it by.'],
+        ['my gauge'],
+      );
+    case 'relative':
+      return sentence(
+        `How much ${words}?`,
+        [`Say by how much, such as "2 cm ${words}", or say the size itself.`],
+        ['make it 12'],
+      );
+    case 'no_size_yet':
+      return sentence(
+        `You told me no ${words} yet`,
+        ['Say the size itself; then I can change it by an amount.'],
+        ['make it 12'],
+      );
     case 'no_size':
       return sentence(
         'I find no piece with a size in that message',

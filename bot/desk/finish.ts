@@ -6,6 +6,7 @@ import {
   type Plan,
   type PlannedSize,
   pieceById,
+  printedLength,
   readingCount,
   say,
 } from '../../core/index.js';
@@ -242,7 +243,11 @@ function sizeQuestion(request: FinishRequest, plan: Plan, at: At): DeskAnswer {
   return asked(at, request, ['size'], {
     asks: say`What is its ${size?.label.toLowerCase() ?? 'size'}, lying flat at rest?`,
     because: say`That is the piece your next rows learn from.${weight}`,
-    examples: [at.maker.units === 'cm' ? '27.5 cm' : '10 7/8 in', 'later', 'never mind'],
+    examples: [
+      printedLength(size?.expectedMm ?? plan.landing.expectedMm, at.maker.units ?? 'in'),
+      'later',
+      'never mind',
+    ],
     offers: [{ button: 'Measure Later', say: 'later', request: { ...request, unmeasured: true } }],
   });
 }

@@ -17,6 +17,7 @@ import { inUse } from './in-use.js';
 import { elsewhere } from './machines.js';
 import { tried } from './planning.js';
 import { gaugeQuestion, sizeQuestion, widthQuestion } from './question.js';
+import { ifMeant, sizeMeantBy } from './sizes-meant.js';
 import { readAs } from './typed.js';
 
 /** A request whose piece is named. */
@@ -67,6 +68,16 @@ async function waysOut(request: Asked, problems: readonly Problem[], at: At): Pr
     const changed = { ...request, ask: byWay(ask, edit) };
     return { label, offer: { button: `Way ${i + 1}`, request: changed } };
   });
+  const [only, ...more] = problems;
+  const slip =
+    more.length === 0 && only?.code === 'length_out_of_range' && ask.sizes === undefined
+      ? sizeMeantBy(ask, only)
+      : undefined;
+  if (slip !== undefined && only?.code === 'length_out_of_range') {
+    const values = { ...ask.values, [only.field.id]: slip.value };
+    const offer = { button: slip.said, say: slip.said, request: { ...request, ask: { ...ask, values } } };
+    return [{ label: ifMeant(slip), offer }];
+  }
   const inPanels = problems.flatMap((problem) => ('panels' in problem && problem.panels) || []);
   const panels = await Promise.all(inPanels.map((made) => fromPanels(ofFirst(ask), made, at)));
   return [...machines, ...edits, ...panels.flat()].slice(0, MOST_WAYS);

@@ -89,7 +89,20 @@ async function planned(
   const time = await timeOf(ask, made, at);
   const scheduled = await scheduleFor(ask, made, at);
   const how = { ball, there, inStripes, behind, follows, changed, time, scheduled, canPost: canPost(at) };
-  return { reply: planReply({ ask, made, planId, profile, measurements, ...how }), talk };
+  const standing = follows ? await standingWork(made, at) : undefined;
+  return { reply: { ...planReply({ ask, made, planId, profile, measurements, ...how }), standing }, talk };
+}
+
+/** The work begun in this talk goes on as it was planned; how to knit to the plan as changed. */
+async function standingWork(
+  { piece, label }: Plan,
+  { maker, store, talk: { workId } }: At,
+): Promise<Words | undefined> {
+  const work = workId === undefined ? undefined : await store.works.get(workId, maker.id);
+  if (work === undefined || work.endedAt !== undefined) return undefined;
+  if ((await store.plans.get(work.planId, maker.id))?.piece !== piece) return undefined;
+  const begun = say`On the machine the ${label.toLowerCase()} stays as it was begun: row ${work.rows}, stop at ${work.stopAt}.`;
+  return say`${begun} To knit to the change, say "give it up", "start" and "row ${work.rows}".`;
 }
 
 /** The plan in hand as it was said, with what is known now and what changed beside it; undefined where there is none. Stores nothing. */

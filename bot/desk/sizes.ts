@@ -25,8 +25,13 @@ export async function sizesPlanned(
   const [first] = tries;
   const ask: PlanAsk = { ...wanted, on: first?.ask.on ?? wanted.on };
   const { profile, measurements } = basis;
-  if (profile === undefined || tries.every(({ outcome }) => !outcome.ok))
-    return notPlanned({ kind: 'plan', ask, follows }, first?.outcome.ok === false ? first.outcome.problems : [], at);
+  if (profile === undefined || tries.every(({ outcome }) => !outcome.ok)) {
+    const problems = first?.outcome.ok === false ? first.outcome.problems : [];
+    const none = await notPlanned({ kind: 'plan', ask, follows }, problems, at);
+    if (none.reply.kind !== 'problem') return none;
+    const said = say`told of the first, ${first === undefined ? '' : sizeName(first.size)}; none of the ${sizes.length} sizes can be made`;
+    return { ...none, reply: { ...none.reply, assumed: [...(none.reply.assumed ?? []), said] } };
+  }
   const reply = {
     kind: 'sizes' as const,
     piece,

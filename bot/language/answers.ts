@@ -35,13 +35,31 @@ export function isAnswer(
     !isLoneQuantity(sheet) ||
     isOfAnotherPiece(sheet, context) ||
     instead.some((id) => id in values) ||
-    Object.entries(values).some(([id, value]) => id !== hole && value?.is === 'count')
+    Object.entries(values).some(([id, value]) => id !== hole && value?.is === 'count') ||
+    isOfAnotherThing(sheet) ||
+    (hole === 'gauge' && isOfPart(sheet, context, values))
   )
     return false;
   return (
     !(intent && (hole === 'gauge' || saysRows(sheet))) && !(hole === 'units' && context.subjectPiece !== undefined)
   );
 }
+
+/** True where words that nobody knows say what the number is of: `a 9 cm mug`, `the next stall asks 36`. */
+function isOfAnotherThing(sheet: Sheet): boolean {
+  const strange = sheet.tokens.flatMap(({ is }, i) => (is === 'word' && isLeftOver(sheet, i) ? [i] : []));
+  return strange.length > 1 || strange.some((i) => sheet.tokens[i - 1]?.is === 'quantity');
+}
+
+/** True for the size of a part, which no gauge has: a `10 in zip`. */
+const isOfPart = (sheet: Sheet, { pieces, subjectPiece }: Context, values: object): boolean => {
+  const asks = pieces.find(({ id }) => id === subjectPiece)?.asks ?? {};
+  const labels = Object.keys(values).flatMap((id) => asks[id]?.label ?? []);
+  return sheet.tokens.some(({ is }, i) => {
+    const isNamed = is === 'word' && labels.includes(sheet.uses[i] ?? '');
+    return isNamed && !isSideOfAny(wordAt(sheet, i) ?? '');
+  });
+};
 
 /** No piece is named and none is in hand: an answer to what was asked, a plan without its piece, or nothing. */
 export function withoutPiece(
@@ -107,9 +125,13 @@ const isLoneQuantity = (sheet: Sheet): boolean => {
     others.length === 0 &&
     one.unit !== 'percent' &&
     !MACHINE_USES.includes(one.use) &&
+    !OF_MONEY.includes(one.use) &&
     !isLeftOut(one.use)
   );
 };
+
+/** Uses of a number in a question of money: `what does one cost`. */
+const OF_MONEY = ['cost', 'price'];
 
 /** The one number of a message as the answer to the open question; its unit alone where that was asked for. */
 export function loneReply(sheet: Sheet, bare: BareUnit, context: Context): Meaning {

@@ -1,5 +1,5 @@
 import type { Piece, Units } from '../../core/index.js';
-import type { Size } from '../request.js';
+import type { Bench, Size } from '../request.js';
 
 /** What a text is read against: everything of the maker and the talk that changes its meaning. */
 export type Context = {
@@ -11,6 +11,8 @@ export type Context = {
   yarns: readonly string[];
   /** Names of what is on the maker's shelf and the team's. */
   onShelf?: readonly string[] | undefined;
+  /** The machine and yarn of the plan in hand. */
+  bench?: Bench | undefined;
   /** The piece of the plan a follow-up would change. */
   subjectPiece?: string | undefined;
   /** The size that the rows of the plan in hand make. */

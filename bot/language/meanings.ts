@@ -17,10 +17,12 @@ import { readFocus } from './readers/focus.js';
 import { readGauge } from './readers/gauge.js';
 import { guessIn } from './readers/guesses.js';
 import { readOtherYarn } from './readers/other-yarn.js';
+import { readOthers } from './readers/others.js';
 import { bodySizes, claimUnsized, readPeople, sizesOfSeveral } from './readers/people.js';
 import { readPercents } from './readers/percents.js';
-import { piecePlaces, readPiece } from './readers/pieces.js';
+import { isNamedAgain, isOfHand, piecePlaces, readPiece, takesNeedles } from './readers/pieces.js';
 import { claimPronouns } from './readers/pronouns.js';
+import { readRelative } from './readers/relative.js';
 import { readSizePairs } from './readers/size-pairs.js';
 import { readSizes } from './readers/sizes.js';
 import { claimStrangers } from './readers/strangers.js';
@@ -60,8 +62,8 @@ export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefi
   const quantities = sheet.tokens.flatMap((t) => (t.is === 'quantity' ? [t.quantity] : []));
   const bare = bareUnit(quantities, context.units);
   const isOfMachines = asksMachine(sheet, context);
-  const ofYarn = readOtherYarn(sheet, context);
-  if (ofYarn !== undefined) return [ofYarn];
+  const alone = readOtherYarn(sheet, context) ?? readOthers(sheet, context) ?? readRelative(sheet, context, bare);
+  if (alone !== undefined) return [alone];
   const weighing = oneWeighing(sheet);
   if (weighing !== undefined) return [{ kind: 'unread', why: 'one_weight', words: weighing }];
   const spun = hiddenCounts(sheet);
@@ -206,6 +208,10 @@ function ofEach(copies: number | undefined, sizes: PlanAsk['sizes'], sheet: Shee
 /** A piece is named: a plan for it, unless it is the piece that was measured. */
 function newRequest(piece: Piece, values: Record<string, Value | null>, found: Found): Meaning[] {
   const { sheet, context, bare, intent, on, copies, due, team, records, sizes } = found;
+  const isSized = sizes !== undefined || Object.keys(values).length > 0;
+  const isOrder = !isSized && (copies ?? 1) > 1 && (due ?? team) !== undefined;
+  if (isNamedAgain(sheet, piece, context) || (isOrder && isOfHand(piece, context)))
+    return [...records, { kind: 'change', edit: editOf(values, found) }];
   const measuring = records.length > 0 || on.needles !== undefined || context.holes[0] === 'gauge';
   if (!intent && measuring && !isComplete(piece, { ...values, ...sizes?.[0]?.values })) {
     const measured = measuredPiece(sheet, context, bare);
@@ -239,13 +245,13 @@ function followUp(values: Record<string, Value | null>, found: Found, isUnsized:
   const isPlain = answer?.given === undefined && answer?.assumed !== 'body';
   if (copies === undefined && isPlain && isAnswer(sheet, context, intent, values))
     return [...records, loneReply(sheet, bare, context)];
-  return [
-    ...records,
-    {
-      kind: 'change',
-      edit: { values, ...(sizes && { sizes }), on, copies, focus: readFocus(sheet), due, ...(team && { team }) },
-    },
-  ];
+  return [...records, { kind: 'change', edit: editOf(values, found) }];
+}
+
+/** What a message changes in the plan in hand; a bench that something was measured on is that of the measurement. */
+function editOf(values: Record<string, Value | null>, { sheet, records, on, copies, due, team, sizes }: Found): Edit {
+  const bench = records.length > 0 ? {} : on;
+  return { values, ...(sizes && { sizes }), on: bench, copies, focus: readFocus(sheet), due, ...(team && { team }) };
 }
 
 /** Words that point to the plan in hand. */
@@ -279,10 +285,6 @@ function measuredPiece(sheet: Sheet, context: Context, bare: BareUnit): Meaning[
   sheet.uses.splice(0, sheet.uses.length, ...again.uses);
   return gauge.records.map((recorded) => ({ kind: 'record_gauge', gauge: { ...recorded, on } }));
 }
-
-/** True for a piece that is asked for by needles of its own. */
-const takesNeedles = (piece: Piece): boolean =>
-  Object.values(piece.asks).some((ask) => ask.is === 'count' && ask.words.includes('needles'));
 
 /** Needles alone are part of the gauge that is asked for, or tell of a machine; else they change the plan in hand. */
 function onlyNeedles(on: Bench, context: Context, planning: boolean): object[] {

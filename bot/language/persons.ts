@@ -54,8 +54,12 @@ function personAt(sheet: Sheet, from: number): (Place & { isSure: boolean }) | u
   if (first === undefined) return undefined;
   let whole = first;
   for (;;) {
-    let next = whole.to + 1;
-    while (next - whole.to <= MOST_JOINTS && isFree(sheet, next) && JOINTS.includes(wordAt(sheet, next) ?? '')) next++;
+    const behind = whole.to + 1;
+    // `my nephew, who is four`
+    const isTold =
+      markAt(sheet, behind) === 'comma' && ['who', 'whos', ...AGED].includes(wordAt(sheet, behind + 1) ?? '');
+    let next = isTold ? behind + 1 : behind;
+    while (next - behind <= MOST_JOINTS && isFree(sheet, next) && JOINTS.includes(wordAt(sheet, next) ?? '')) next++;
     const isChild = whole.told.months === undefined && isYoung(whole.told) && !whole.told.isTeen;
     const more = elementAt(sheet, next, next > whole.to + 1) ?? (isChild ? yearsBehind(sheet, next) : undefined);
     if (more === undefined || isOther(whole.told, more.told)) break;

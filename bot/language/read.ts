@@ -9,6 +9,7 @@ import { batchRequest } from './readers/batch-requests.js';
 import { readBench } from './readers/bench.js';
 import { doubtfulNumber } from './readers/doubtful.js';
 import { ownCount } from './readers/own-counts.js';
+import { machinesOwned } from './readers/owned.js';
 import { pickOf } from './readers/picks.js';
 import { piecePlaces } from './readers/pieces.js';
 import { shortRequest } from './readers/short.js';
@@ -67,6 +68,8 @@ export function read(text: string, context: Context): Reading {
   if (short !== undefined && 'on' in short) return whole({ ...short, on: benchIn(trimmed, context) });
   if (short !== undefined) return whole(short);
 
+  const owned = machinesOwned(trimmed);
+  if (owned !== undefined) return { meanings: owned, trace: { tokens: [], mended: [], leftover: [] } };
   const noted = noteIn(trimmed);
   const unnoted = trimmed.slice(0, noted?.start);
   const days = daysIn(unnoted, context);

@@ -38,6 +38,7 @@ export function together(text: string, context: Context, one: (text: string) => 
   for (const { index, 0: joint } of [...text.matchAll(JOINT)].slice(0, MOST_JOINTS)) {
     const [before, behind] = [text.slice(0, index), text.slice(index + joint.length)];
     const isDropped = shortRequest(before)?.kind === 'drop';
+    if (GIVEN_UP.test(behind) || (isDropped && shortRequest(behind)?.kind === 'thanks')) return DROPPED;
     const kinds = [before, behind].map((part) => apartIn(part, context));
     if (!isDropped && kinds.every((kind) => kind === undefined)) continue;
     // A lone word behind a name may be a name too: `share it with Owen and Cap`.
@@ -47,6 +48,10 @@ export function together(text: string, context: Context, one: (text: string) => 
   }
   return undefined;
 }
+
+/** Said last, `panel. actually never mind`, it is of all that was said before it. */
+const GIVEN_UP = /^(?:(?:oh|no|sorry|actually|ok|okay)\W+)*(?:never\s?mind|nvm|forget (?:it|that)|cancel that)\W*$/i;
+const DROPPED: Reading = { meanings: [{ kind: 'drop' }], trace: { tokens: [], mended: [], leftover: [] } };
 
 const apartIn = (text: string, context: Context): Request['kind'] | undefined => {
   const kind = (shortRequest(text) ?? batchRequest(text, context) ?? sharingIn(text, context.pieces))?.kind;

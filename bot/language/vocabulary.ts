@@ -153,7 +153,9 @@ id ill im ive youd hows wanna pls plz thx ty cheers kindly hiya morning evening 
 add adding lose skip skipping drop remove omit change changed changing swap rather prefer knitted knitting dried dry
 list notion short brief min max minimum maximum ish circa above up than lost track counts counters says shows reads weigh weighed unraveled frogged ripped pulled
 scrap sewn meant cranked row tally dial setting compare compared suits suited versus vs against nearest closest different
-recommend yards yds metres meters`.split(/\s+/);
+recommend yards yds metres meters whether possibly idea wait matching course overnight trouble suggest hm hmm`.split(
+    /\s+/,
+  );
 
 /** Ordinary words one slip away from a word of the trade: they are not typos, and stay themselves. */
 const LOOKALIKES = new Set(

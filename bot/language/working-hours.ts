@@ -39,7 +39,7 @@ const FORMS = [
   `(?<free>${WHEN})\\s*:?\\s+(?:(?:are|is)\\s+)?(?:off|free|none|no\\s+work)`,
   `(?:${I_WORK})?(?<first>${MUCH})\\s*(?:(?:on|at|over|in)\\s+)?(?<on>${WHEN})`,
   `(?:${I_WORK})?(?:(?:on|at)\\s+)?(?<each>${WHEN})\\s*[:,]?\\s*(?:for\\s+)?(?<then>${MUCH})`,
-].map((form) => new RegExp(`^${form}(?:\\s+(?:please|only))?(?=\\s*(?:$|[,;.\\n]|and\\b|but\\b))`, 'iu'));
+].map((form) => new RegExp(`^${form}(?:\\s+(?:please|only))?(?=\\s*(?:$|[,;.\\n]|and\\b|but\\b|${DAY}\\b))`, 'iu'));
 
 const JOINT = /^(?:[\s,;.\n]|and\b|but\b)+/iu;
 

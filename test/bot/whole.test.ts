@@ -60,9 +60,11 @@ describe('an edit joins the plan it changes', () => {
     expect(TALK).toEqual(before);
   });
 
-  test('keeping what is told first, unless something else is asked for', () => {
+  test('keeping what is told first of more pieces, unless something else is asked for; of another size the rows are again', () => {
     const yarn = { ...TALK, subject: PlanAsk.parse({ piece: 'pouch', focus: ['yarn'] }) };
     expect(change({ copies: 2 }, yarn).ask.focus).toEqual(['yarn']);
+    expect(change({ values: { width: length(254) } }, yarn).ask.focus).toEqual([]);
+    expect(change({ on: { machine: '48' } }, yarn).ask.focus).toEqual([]);
     expect(change({ focus: ['notions'] }, yarn).ask.focus).toEqual(['notions']);
   });
 

@@ -49,7 +49,7 @@ const NOT_OF_WORK: readonly [text: string, meaning: string, given?: Partial<Cont
   ['almost done', 'unread nothing "almost done"', IN_HAND],
   ['well done', 'unread nothing "well done"', IN_HAND],
   ['is it done?', 'unread nothing "is it done?"', IN_HAND],
-  ['when will it be done', 'unread nothing "when will it be done"', IN_HAND],
+  ['when will it be done', 'show_time', IN_HAND],
   ['done by friday', 'change by=2026-11-13', { ...IN_HAND, ...NOVEMBER }],
   ['finished width 11', 'change width=279.4', IN_HAND],
   ['11 in finished', 'change width=279.4', IN_HAND],

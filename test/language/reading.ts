@@ -38,10 +38,11 @@ function line(meaning: Meaning): string {
     case 'which_machine':
       return meaning.ask === undefined ? meaning.kind : planLine(meaning.kind, meaning.ask);
     case 'change': {
-      const { values, sizes: each, copies, on, due, focus, stripes, team } = meaning.edit;
+      const { values, by, sizes: each, copies, on, due, focus, stripes, team } = meaning.edit;
       return joined([
         'change',
         ...sizes(values),
+        by && beside(by),
         ...several(each),
         copies && `x${copies}`,
         bench(on),
@@ -66,6 +67,8 @@ function line(meaning: Meaning): string {
       return `set_units ${meaning.units}`;
     case 'looser':
       return joined([meaning.way, meaning.percent === undefined ? '' : `${meaning.percent}%`]);
+    case 'tell_gauge':
+      return joined(['tell_gauge', meaning.none && 'none']);
     case 'form':
       return joined(['form', meaning.form]);
     case 'why':
@@ -89,6 +92,11 @@ function line(meaning: Meaning): string {
     default:
       return workLine(meaning);
   }
+}
+
+/** `width+25.4`, `width*2`. */
+function beside({ field, mm, times }: NonNullable<Edit['by']>): string {
+  return times === undefined ? `${field}${(mm ?? 0) < 0 ? '' : '+'}${round(mm ?? 0)}` : `${field}*${round(times)}`;
 }
 
 function inStripes(stripes: Edit['stripes']): string | undefined {

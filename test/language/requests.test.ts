@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { meaningOf } from './reading.js';
 import { BATCH_THEMES } from './requests/batch.js';
 import { BENCHES_THEMES } from './requests/benches.js';
+import { BESIDE_THEMES } from './requests/beside.js';
 import { BUYING_THEMES } from './requests/buying.js';
 import { CHANCES_THEMES } from './requests/chances.js';
 import { CONTENTS_THEMES } from './requests/contents.js';
@@ -56,6 +57,7 @@ const THEMES = [
   ...YARN_LEFT_THEMES,
   ...SHARING_THEMES,
   ...TOGETHER_THEMES,
+  ...BESIDE_THEMES,
 ];
 
 describe.each(THEMES)('%s', (_theme, rows) => {

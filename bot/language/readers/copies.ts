@@ -81,7 +81,13 @@ const isByDay = (sheet: Sheet, index: number): boolean =>
 
 /** `make 4`, but `make it 4` is a size. */
 const isOrdered = (sheet: Sheet, index: number, count: number): boolean =>
-  count > 1 && ORDERS.includes(wordAt(sheet, index - 1) ?? '') && endsClause(sheet, index + 1);
+  count > 1 &&
+  (ORDERS.includes(wordAt(sheet, index - 1) ?? '') || phraseEnds(sheet, index, ['we', 'do'])) &&
+  endsClause(sheet, index + 1);
+
+/** True for words right before an index: `could we do 60?` is of pieces, since several make them. */
+const phraseEnds = (sheet: Sheet, index: number, words: readonly string[]): boolean =>
+  words.every((word, k) => wordAt(sheet, index - words.length + k) === word);
 
 /** `a pair of tubes`, `two pairs of tubes`: two each, unless the piece is a pair by itself. */
 function pairsIn(sheet: Sheet, named: Piece | undefined, piece: Piece | undefined): Counted[] {
@@ -129,7 +135,8 @@ function endOfName(sheet: Sheet, from: number): number {
 
 /** `notions for 12`, `what do I need for 12`, `yarn for 20`: what is had at hand is asked for by how many. */
 const isForSoMany = (sheet: Sheet, index: number): boolean =>
-  wordAt(sheet, index - 1) === 'for' &&
+  (wordAt(sheet, index - 1) === 'for' ||
+    (wordAt(sheet, index - 2) === 'for' && ['the', 'all'].includes(wordAt(sheet, index - 1) ?? ''))) &&
   !isLabelWord(wordAt(sheet, index + 1) ?? '') &&
   focusOf(sheet).some((what) => what === 'notions' || what === 'yarn');
 

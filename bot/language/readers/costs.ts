@@ -211,7 +211,7 @@ export function readCosts(sheet: Sheet, context: Context): Meaning[] {
   const form = isAsked
     ? new RegExp(String.raw`\b${AT_PRICE} (${MONEY})(?: each| a piece)?(?= ?(?:$|[?.!,;]|please))`, 'gi')
     : new RegExp(
-        String.raw`^(?:and )?(?:${EARNED} )?(?:(?:if i )?(?:sell|charge|ask)(?:ing)? (?:it |them |one )?(?:at |for )?|at (?=${onCost || EARNS.test(text) ? '' : '[a-z]{0,2}[$€£¥₹]'}))(${MONEY})(?: each)?(?:,? ${EARNED})?\??$`,
+        String.raw`^(?:and )?(?:${EARNED} )?(?:(?:(?:what )?if i |(?:can|could|should) i |i )?(?:sell|charge|ask|price)(?:ing)? (?:(?:it|them|one|these|those|this) )?(?:at |for )?|at (?=${onCost || EARNS.test(text) ? '' : '[a-z]{0,2}[$€£¥₹]'}))(${MONEY})(?: each)?(?:,? ${EARNED})?\??$`,
         'gi',
       );
   const price =

@@ -46,6 +46,7 @@ const WANTED = [
   'for',
   'when',
   'piece',
+  'row',
 ];
 const JOINS = [
   'and',
@@ -107,7 +108,7 @@ function placeAt(sheet: Sheet, i: number): { from: number; to: number } | undefi
   if (WANTED.includes(next) && phrase !== 'off the machine and') return undefined;
   if (ASKING.includes(wordAt(sheet, sentenceAt(sheet, i).from) ?? '') || wordAt(sheet, i - 1) === 'well')
     return undefined;
-  if (phrase === 'came out' && freeQuantities(sheet).every((at) => at < to)) return undefined;
+  if (phrase === 'came out' && (freeQuantities(sheet).every((at) => at < to) || isOfSwatch(sheet))) return undefined;
   const counted = countBefore(sheet, i);
   const isCounted =
     counted !== undefined &&
@@ -118,6 +119,13 @@ function placeAt(sheet: Sheet, i: number): { from: number; to: number } | undefi
   const begins = beginsClause(sheet, i) || beginsOwn(sheet, i);
   return isCounted || (counted === undefined && begins) ? { from: i, to } : undefined;
 }
+
+/** `110 rows on 46 needles, it came out 22 in long`: needles are counted of what was knitted for its gauge. */
+const isOfSwatch = (sheet: Sheet): boolean =>
+  sheet.tokens.some((token, i) => {
+    if (wordAt(sheet, i) === 'swatch') return true;
+    return token.is === 'quantity' && COUNT_NOUNS[wordAt(sheet, i + 1) ?? ''] === 'needles';
+  });
 
 /** `the pouch came out`: its name was claimed as that of the work. */
 const beginsOwn = (sheet: Sheet, i: number): boolean => {

@@ -1,4 +1,5 @@
 import { mmPer, type Piece } from '../../../core/index.js';
+import type { Context } from '../context.js';
 import { claim, indexesBetween, markAt, phraseAt, quantityAtIndex, type Sheet, wordAt } from '../sheet.js';
 
 /** Where a kind of piece is named. */
@@ -61,3 +62,17 @@ export function readPiece(sheet: Sheet, pieces: readonly Piece[]): Piece | undef
 /** True where several of the piece are named: `hats`. */
 export const isPlural = (sheet: Sheet): boolean =>
   sheet.uses.some((use, i) => use === 'piece' && wordAt(sheet, i)?.endsWith('s') === true);
+
+const THE_ONE = ['the', 'this', 'that'];
+
+/** True for the kind of the plan in hand while no question is open. */
+export const isOfHand = ({ id }: Piece, { subjectPiece, holes }: Pick<Context, 'subjectPiece' | 'holes'>): boolean =>
+  id === subjectPiece && holes.length === 0;
+
+/** `make the pouch 12 wide`: the plan in hand, by the name of its piece. */
+export const isNamedAgain = (sheet: Sheet, piece: Piece, context: Pick<Context, 'subjectPiece' | 'holes'>): boolean =>
+  isOfHand(piece, context) && THE_ONE.includes(wordAt(sheet, sheet.uses.indexOf('piece') - 1) ?? '');
+
+/** True for a piece that is asked for by needles of its own. */
+export const takesNeedles = (piece: Piece): boolean =>
+  Object.values(piece.asks).some((ask) => ask.is === 'count' && ask.words.includes('needles'));

@@ -19,7 +19,7 @@ const FORMS: [RegExp, Request][] = [
   ],
   [
     new RegExp(
-      `^(?:(?:where (?:am|was) i|(?:what|which) row(?: (?:am|was) i (?:on|at)| now)?|how far(?: (?:am i|along|now|along am i))?|how many (?:more )?(?:rows )?(?:are )?(?:left|to go|more rows)(?: do i have)?|rows left|row count|tally|show (?:me )?the tally)(?: now)?)${BENCH}$`,
+      `^(?:(?:where (?:am|was) i|(?:what|which) row(?: (?:am|was) i (?:on|at)| now)?|how far(?: (?:am i|along|now|along am i))?|how many (?:more )?(?:rows )?(?:are )?(?:left|to go|more rows)(?: do i have)?|rows left|row count|(?:what(?:s| is) )?(?:the |my )?(?:stop row|last row)|(?:where|when|(?:at )?(?:what|which) row) (?:do|should|must) i stop(?: at)?|tally|show (?:me )?the tally)(?: now)?)${BENCH}$`,
       'u',
     ),
     { kind: 'where', on: {} },
@@ -32,7 +32,7 @@ const FORMS: [RegExp, Request][] = [
     { kind: 'give_up', on: {} },
   ],
   [
-    /^(?:what (?:would|could|can|will) help(?: me| it)?|what helps|how (?:do|can|could) (?:i|it|we) (?:get|make|be)(?: it| this| that)? (?:better|surer|more sure|more certain)|how to (?:be|get|make)(?: it)? (?:better|surer|more sure)|what would make it (?:better|surer)|how (?:do|can) i raise (?:it|the chance))$/,
+    /^(?:what (?:would|could|can|will) help(?: me| it)?|what helps|how (?:do|can|could) (?:i|it|we) (?:get|make|be)(?: it| this| that)? (?:better|surer|more sure|more certain)|how to (?:be|get|make)(?: it)? (?:better|surer|more sure)|what would make it (?:better|surer)|what (?:should|can|could) i do to be (?:more )?(?:sure|surer|certain)(?: of (?:it|the size))?|what (?:do|would) you suggest(?: i (?:do|could do))?(?: to be (?:more )?(?:sure|surer|certain)(?: of (?:it|the size))?)?|how (?:do|can) i raise (?:it|the chance))$/,
     { kind: 'what_helps' },
   ],
   [
@@ -47,14 +47,27 @@ const FORMS: [RegExp, Request][] = [
     { kind: 'tell_gauge' },
   ],
   [
+    /^(?:how (?:do|can|should) (?:i|you) (?:(?:measure|swatch)(?: (?:it|that|this|one|(?:(?:a|my|the) )?(?:gauge|swatch)))?|(?:find|get|make|take|knit) (?:a|my|the) (?:gauge|swatch))|(?:i )?(?:do not|dont|have not|havent) (?:have|got|know|measured)(?: (?:a|any|my))?(?: (?:gauge|swatch|measurements|anything))?(?: yet)?|(?:i have |ive got |ive )?(?:no (?:gauge|swatch|measurements)(?: yet)?|none yet)|what(?:s| is) a (?:gauge|swatch))$/,
+    { kind: 'tell_gauge', none: true },
+  ],
+  [
     /^(?:(?:i want to|let me|how do i|can i) )?(?:plan|size)(?: (?:a|another|the|new))* piece$/,
     { kind: 'plan', ask: { copies: 1, values: {}, on: {}, focus: [] } },
   ],
-  [/^(?:never ?mind|forget it|forget that|cancel|stop|drop it|drop that|nothing|no thanks?)$/, { kind: 'drop' }],
+  [
+    /^(?:never ?mind|nvm|forget (?:it|that|about it)|cancel(?: (?:it|that))?|stop|drop (?:it|that)|leave it|nothing|no thanks?)(?: (?:then|about (?:it|that)|for now))?$/,
+    { kind: 'drop' },
+  ],
   [/^how long$/, { kind: 'show_time' }],
-  [/^(?:undo|undo (?:that|it|this)|take (?:that|it) back)$/, { kind: 'undo', redo: false }],
+  [
+    /^(?:(?:(?:can|could|would|will) you |would you mind )?(?:undo|undoing|reverse|take back|taking back)(?: (?:that|it|this|(?:that |the |my )?last (?:change|one|thing|bit)))?|take (?:that|it|this) back)(?: please)?$/,
+    { kind: 'undo', redo: false },
+  ],
   [/^(?:redo|put (?:that|it) back)$/, { kind: 'undo', redo: true }],
-  [/^(?:thanks|thank you|thx|cheers|ta)(?: (?:a lot|so much|very much))?$/, { kind: 'thanks' }],
+  [
+    /^(?=.)(?:thats (?:all|it|everything)(?: for (?:now|today|tonight))?(?: |$))?(?:(?:many )?(?:thanks|thank you|thx|cheers|ta)(?: (?:a lot|so much|very much|again|(?:for )?(?:all )?(?:your|the) help))*)?$/,
+    { kind: 'thanks' },
+  ],
   [
     /^(?:(?:use|in|switch to|i use|i work in|set units to|units) )?(?:inch|inches|imperial)(?: please)?$/,
     { kind: 'set_units', units: 'in' },
@@ -80,7 +93,7 @@ const FORMS: [RegExp, Request][] = [
     { kind: 'steps', form: 'short' },
   ],
   [
-    /^(?:show |list |look up |what |whats |what is |what are |see )?(?:me )?(?:my |the |our )?(?:gauges?|tension|gauge profiles?)(?: (?:list|please|so far|do i have))?(?: (?:on|for|in|with) (?:the |my )?(?:[\p{L} ]*(?: yarn)?|\d+(?: needles?| machine)?))?$/u,
+    /^(?:show |list |look up |what |whats |what is |what are |see )?(?:me )?(?:my |the |our )?(?:gauges?|tension|gauge profiles?|machines?)(?: (?:list|please|so far|do i have))?(?: (?:on|for|in|with) (?:the |my )?(?:[\p{L} ]*(?: yarn)?|\d+(?: needles?| machine)?))?$/u,
     { kind: 'show_gauge', on: {} },
   ],
 ];
@@ -95,7 +108,11 @@ export function shortRequest(text: string): Request | undefined {
     .replace(/[^\p{L}\p{N}?]+/gu, ' ')
     .trim()
     .replace(/(?<=\S)\s*\?+$/, '')
-    .replace(/^(?:(?:oops|sorry|oh|ok|okay|please|actually|wait|hey|well|and|but|then|so|um) )+/, '');
+    .replace(/^(?:(?:oops|sorry|oh|ok|okay|please|actually|wait|hey|well|and|but|then|so|um) )+/, '')
+    .replace(
+      /^(?:(?:(?:could|can|would|will) you |please )+tell me|id like to know|i would like to know|tell me) (?=why|how|what|where|when)/,
+      '',
+    );
   return (
     FORMS.find(([form]) => form.test(bare))?.[1] ??
     OTHERS.map((asked) => asked(bare)).find((request) => request !== undefined)

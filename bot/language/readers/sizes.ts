@@ -87,7 +87,13 @@ export function readSizes(
   const open =
     rest.length === 1
       ? loneFields(sheet, rest[0] ?? 0, piece, bare, sized, lone)
-      : piece.pair.filter((id) => !(id in sized));
+      : inFittingOrder(
+          sheet,
+          rest,
+          piece,
+          bare,
+          piece.pair.filter((id) => !(id in sized)),
+        );
   if (rest.length > open.length && rest.length > 1 && rest.every((i, k) => k === 0 || markAt(sheet, i - 1) === 'by')) {
     return { values: {}, tooMany: saidBetween(sheet, rest[0] ?? 0, rest.at(-1) ?? 0) };
   }
@@ -98,6 +104,14 @@ export function readSizes(
     if (id !== undefined) put(id, index);
   }
   return settled(sheet, sized, strange);
+}
+
+/** The pair turned round where two numbers can be of it that way alone: a `scarf 18 by 150`. */
+function inFittingOrder(sheet: Sheet, rest: readonly number[], piece: Piece, bare: BareUnit, pair: string[]): string[] {
+  const canBe = (ids: readonly string[]): boolean =>
+    ids.every((id, k) => isOfField(sheet, rest[k] ?? -1, piece.asks[id], bare));
+  const turned = pair.toReversed();
+  return rest.length === 2 && pair.length === 2 && !canBe(pair) && canBe(turned) ? turned : pair;
 }
 
 /** A number without a word that is small for a girth is how far it is across: a `9 cm mug`. */

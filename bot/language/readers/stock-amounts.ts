@@ -30,7 +30,7 @@ export function claimCount(sheet: Sheet, { from, to }: Span, isTold: boolean): C
 /** A number that counts what stands behind it. */
 export function countAt(sheet: Sheet, i: number, to: number): Count | undefined {
   const value = bareAt(sheet, i);
-  if (value === undefined || wordAt(sheet, i - 1) === 'at') return undefined;
+  if (value === undefined || wordAt(sheet, i - 1) === 'at' || isSide(sheet, i, value)) return undefined;
   if (isMassOfEach(sheet, i)) return { value, at: i, thing: undefined };
   const isPart = /half|quarter/i.test(said(sheet, i));
   for (const thing of indexesBetween(i + 1, Math.min(to - 1, i + 1 + MOST_BETWEEN))) {
@@ -42,6 +42,12 @@ export function countAt(sheet: Sheet, i: number, to: number): Count | undefined 
     if (!isBetween && !isSize) return undefined;
   }
   return undefined;
+}
+
+/** `16 x 16 in forms`: two sides, where `10 x 8 in zips` are ten. */
+function isSide(sheet: Sheet, i: number, value: number): boolean {
+  const other = markAt(sheet, i + 1) === 'by' ? quantityAtIndex(sheet, i + 2) : undefined;
+  return other?.lo === value && mmPer(other.unit) !== undefined;
 }
 
 /** `10 x 50 g`, `10 50 g`. */

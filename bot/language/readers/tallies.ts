@@ -6,7 +6,7 @@ import { COUNT_NOUNS, PLAN_WORDS, ROW_WORDS } from '../vocabulary.js';
 
 const AT_ROW =
   `ok okay now so well and then also but yes no sorry oops i im ive am it its is was just at on to set up back got reached finished done
-knitted tally counter says here`.split(/\s+/);
+knitted tally counter says here stopped paused left off have has`.split(/\s+/);
 const STANDS = ['at', 'on', 'to', 'is', 'says', 'shows', 'reads'];
 const PULLED = ['pulled', 'ripped', 'frogged', 'unravelled', 'unraveled', 'undid', 'tinked', 'pull', 'rip', 'took'];
 const ONE = ['next row', 'another row', 'one row', 'a row', 'row done', 'one row done', 'next row done'];

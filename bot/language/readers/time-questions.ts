@@ -12,6 +12,8 @@ const TO_MAKE = '(?:\\s+(?:me|us))?(?:\\s+to\\s+(?:knit|make|finish|do|crank))?'
 const FORMS = [
   `how\\s+long\\s+(?:will|would|does|do|might|is)\\s+(?:${COUNT}|${WORK})(?:\\s+going\\s+to)?\\s+(?:take|need)${TO_MAKE}(?:\\s+(?:it|them|this|that))?`,
   `how\\s+long\\s+(?:will|would|does|might)\\s+it\\s+take${TO_MAKE}\\s+${COUNT}${NO_SIZE}`,
+  '(?:by\\s+)?when\\s+(?:will|would|can)\\s+(?:i|we|it|they|these|this)\\s+be\\s+(?:ready|done|finished|through)(?:\\s+with\\s+(?:it|them|this|these))?',
+  `how\\s+long\\s+${WORK}\\s+(?:would|will|does|do|might)\\s+(?:take|need)${TO_MAKE}`,
   `how\\s+long\\s+to\\s+(?:knit|make|finish|do|crank)\\s+(?:${COUNT}${NO_SIZE}|${WORK}|them)`,
   `how\\s+long\\s+for\\s+(?:${COUNT}${NO_SIZE}|${WORK})`,
   `how\\s+(?:much\\s+time|many\\s+hours)\\s+(?:will|would|does|do|is)\\s+(?:${COUNT}|${WORK})(?:\\s+(?:take|need))?`,

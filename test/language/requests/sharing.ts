@@ -62,7 +62,7 @@ const AFTER: Rows = [
 /** Words of sharing that ask for something else. */
 const NOT: Rows = [
   ['take it back', 'undo', POUCH],
-  ['take back that', 'unread nothing "take back that"', POUCH],
+  ['take back that', 'undo', POUCH],
   ['show my gauge', 'show_gauge'],
   ['pouch 11 in wide, show steps', 'plan pouch width=279.4 first=steps'],
   ['show the steps', 'steps'],
