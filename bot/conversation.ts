@@ -11,6 +11,8 @@ const Pending = z.object({
   holes: z.array(z.string()).min(1),
   /** What waits in turn for this question: it runs once the request is answered. */
   next: Request.optional(),
+  /** The question as it was put, and the answers it showed. */
+  put: z.object({ asks: z.string(), examples: z.array(z.string()) }).optional(),
   until: z.number().default(0),
 });
 

@@ -1,4 +1,4 @@
-import type { BatchProblem, CostProblem, Problem, TimeProblem, Words, YarnProblem } from '../core/index.js';
+import type { BatchProblem, CostProblem, Plan, Problem, TimeProblem, Words, YarnProblem } from '../core/index.js';
 import type { Request } from './request.js';
 import type { ShareProblem } from './share-problem.js';
 
@@ -6,9 +6,17 @@ type OfStripes = 'no_stripes' | 'too_many_colours' | 'stripe_not_whole' | 'strip
 /** What cannot be about yarn, but for its stripes. */
 export type OfYarn = Exclude<YarnProblem, { code: OfStripes }>;
 
+/** Where the maker stands, so that what was not understood leads on from there: the first of these that holds. */
+export type Standing =
+  | { is: 'asked'; asks: string; examples: readonly string[] }
+  | { is: 'knitting'; label: string; machine: string; row: number; soFarMm: number | undefined }
+  | { is: 'planned'; label: string; plan: Plan | undefined }
+  | { is: 'measured'; example: string }
+  | { is: 'new'; example: string };
+
 /** What the bot itself cannot do, beside core's problems. */
 export type BotProblem =
-  | { code: 'unread'; why: (Request & { kind: 'unread' })['why']; words: string }
+  | { code: 'unread'; why: (Request & { kind: 'unread' })['why']; words: string; standing?: Standing }
   | { code: 'not_a_length'; label: string; said: string }
   | { code: 'length_not_positive'; label: string; said: string }
   | { code: 'count_outside'; label: string; given: number; said?: string | undefined; min: number; max: number }

@@ -175,6 +175,9 @@ export const Request = z.discriminatedUnion('kind', [
     why: z.enum([
       'empty',
       'nothing',
+      /** Words that change a plan, where none is in hand; a count or a length of work, where none is. */
+      'no_plan',
+      'no_work',
       'words',
       'too_long',
       'too_many_sizes',

@@ -1,4 +1,5 @@
 import type { Letter } from './desk/desk.js';
+import type { AnyProblem } from './problems.js';
 import type { Reply } from './reply.js';
 import type { AnswerTo } from './store/ports.js';
 
@@ -18,6 +19,8 @@ const OWN = [
   'cost',
 ];
 const OWN_PROBLEMS = ['not_on_shelf', 'shelf_too_low', 'of_cost'];
+/** Where a maker stands, that tells of their work or their gauge. */
+const OWN_STANDINGS = ['knitting', 'measured'];
 
 /** What tells of a maker's gauge, shelf, pace or hours, which are theirs alone until they share them. */
 const isOwn = (reply: Reply): boolean =>
@@ -30,7 +33,11 @@ const isOwn = (reply: Reply): boolean =>
   (reply.kind === 'plan' && reply.shared !== undefined) ||
   (reply.kind === 'finished' && reply.shelf.length > 0) ||
   (reply.kind === 'yarn_left' && reply.from === 'shelf') ||
-  (reply.kind === 'problem' && reply.problems.some(({ code }) => OWN_PROBLEMS.includes(code)));
+  (reply.kind === 'problem' && reply.problems.some(isOwnProblem));
+
+const isOwnProblem = (problem: AnyProblem): boolean =>
+  OWN_PROBLEMS.includes(problem.code) ||
+  (problem.code === 'unread' && OWN_STANDINGS.includes(problem.standing?.is ?? ''));
 
 /** Slack's ids of direct messages begin so, and those of persons, posts to whom go there. */
 const isDirect = (channel: string): boolean => /^[DUW]/.test(channel);

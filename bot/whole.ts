@@ -78,7 +78,7 @@ function benched(request: Request & { kind: 'record_gauge' }, { pending }: Conve
 
 function changed(edit: Edit, talk: Conversation): Request {
   const subject = subjectOf(talk);
-  if (subject === undefined) return { kind: 'unread', why: 'nothing', words: '' };
+  if (subject === undefined) return { kind: 'unread', why: 'no_plan', words: '' };
   const beside = edit.by && besideOf(subject.values[edit.by.field], edit.by);
   if (edit.by !== undefined && beside === undefined) return { kind: 'unread', why: 'no_size_yet', words: edit.by.word };
   const sizes = edit.sizes ?? (setsSize(subject, edit) ? undefined : subject.sizes);

@@ -1,5 +1,4 @@
 import {
-  MM_PER,
   type Plan,
   type Printing,
   pieceById,
@@ -17,6 +16,7 @@ import type { Due, PlanAsk, Request, Value } from '../request.js';
 import { type Card, plainCard } from './card.js';
 import { capital, changedLine, counted, gaugeName, joined } from './names.js';
 import { atHandLine, notionsFact, notionsLead } from './notions.js';
+import { resize } from './resize.js';
 import { scheduleLines, verdict } from './schedule.js';
 import { sentenceFor } from './sentences.js';
 import { formAsked, stepLines, timesLine } from './steps.js';
@@ -133,23 +133,6 @@ export const askedFirst = ({ focus }: PlanAsk): 'yarn' | 'notions' | undefined =
 
 /** What leads in place of the rows. */
 const LEADS = { yarn: yarnLead, notions: notionsLead };
-
-/**
- * A follow-up that makes the size of its rows a little larger, or smaller where it can be no larger, in the maker's unit.
- * None where that size is not asked for by its own name: the girth of a hat comes from the head.
- */
-function resize({ piece, sizes, landing }: Plan, { units }: Printing): string[] {
-  const ask = pieceById(piece)?.asks[landing.dimension];
-  const solved = sizes.find(({ id }) => id === landing.dimension);
-  if (solved === undefined || (ask?.is !== 'window' && ask?.is !== 'length')) return [];
-  const per = MM_PER[units];
-  const fitting = [1.1, 0.9]
-    .map((times) => Math.round((landing.expectedMm * times) / per))
-    .filter((n) => isIn(ask, n * per));
-  return fitting.slice(0, 1).map((n) => `make it ${n} ${units} ${solved.adjective.split(' ')[0]}`);
-}
-
-const isIn = ({ minMm, maxMm }: { minMm: number; maxMm: number }, mm: number): boolean => mm >= minMm && mm <= maxMm;
 
 export function sizeLine(plan: Plan, printing: Printing): string {
   const known = plan.sizes.flatMap((size) =>

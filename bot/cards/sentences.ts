@@ -125,7 +125,7 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
         ['46 needles, 6 3/4 in flat'],
       );
     case 'unread':
-      return unreadSentence(problem);
+      return unreadSentence(problem, printing);
     case 'not_a_length':
       return sentence(`${problem.label}: I read ${problem.said}, which is a weight`, [
         'I need a length here, in inches or centimetres. Say it again with its unit.',

@@ -1,29 +1,50 @@
+import type { Printing } from '../../core/index.js';
 import type { AnyProblem } from '../problems.js';
 import { MOST_SIZES } from '../request.js';
 import { AN_EXAMPLE } from './names.js';
 import { type Sentence, sentence } from './sentence.js';
+import { nextSteps } from './standing.js';
 
 const TRY = [AN_EXAMPLE, '110 rows in 22 in, 46 needles, 6 3/4 flat', 'help'];
 
 /** The lead is one line on a phone. */
 const MOST_SAID = 50;
 
+const told = (words: string): string[] => (words === '' ? [] : [`You said "${words}".`]);
+
 /** Words for a message, or a part of one, of which nothing could be made. */
-export function unreadSentence({ why, words }: AnyProblem & { code: 'unread' }): Sentence {
+export function unreadSentence(
+  { why, words, standing }: AnyProblem & { code: 'unread' },
+  printing: Printing,
+): Sentence {
+  const next = nextSteps(standing, printing);
+  const line = next.line === undefined ? [] : [next.line];
   switch (why) {
     case 'empty':
       return sentence('Tell me a piece and its size', ['I answer with the rows to knit, in your own gauge.'], TRY);
     case 'nothing':
       return sentence(
         words === '' ? 'I did not find a piece or a measurement in that' : `I did not understand "${words}"`,
-        ['I read sizes of pieces, and what you have measured.'],
-        TRY,
+        line.length > 0 ? line : ['I read sizes of pieces, and what you have measured.'],
+        next.sayings,
+      );
+    case 'no_plan':
+      return sentence(
+        'There is no plan here yet that this could change',
+        [...told(words), 'Tell me the piece and its size first.', ...line],
+        next.sayings,
+      );
+    case 'no_work':
+      return sentence(
+        'Nothing is on the machine that this could be of',
+        [...told(words), 'Plan a piece and say "start": then I count its rows and read its length.', ...line],
+        next.sayings,
       );
     case 'words':
       return sentence(
         `I did not understand "${words}"`,
-        ['I need a length there, in inches or centimetres, such as "11 in".'],
-        TRY,
+        ['I need a length there, in inches or centimetres, such as "11 in".', ...line],
+        next.sayings,
       );
     case 'too_long':
       return sentence(

@@ -1,4 +1,4 @@
-import { MM_PER, type Piece, type Problem, pieceById, pieces, say, type Words } from '../../core/index.js';
+import { MM_PER, type Piece, type Problem, pieceById, pieces, printed, say, type Words } from '../../core/index.js';
 import { read } from '../language/read.js';
 import type { Offered } from '../reply.js';
 import type { FormId, OfPiece, PlanAsk, Request, RequestKind } from '../request.js';
@@ -17,10 +17,11 @@ export function asked(
 ): DeskAnswer {
   const { pending } = at.talk;
   const { offers = pending === undefined ? [] : secondOffers(pending.request, request), ...rest } = question;
+  const put = { asks: printed(question.asks, { units: at.maker.units ?? 'in' }), examples: [...question.examples] };
   const next = pending?.holes[0] === 'gauge' && request.kind === 'record_gauge' ? pending.request : pending?.next;
   return {
     reply: { kind: 'question', ...rest, offers },
-    talk: { ...at.talk, pending: { request, holes, next, until: at.openUntil } },
+    talk: { ...at.talk, pending: { request, holes, next, put, until: at.openUntil } },
   };
 }
 

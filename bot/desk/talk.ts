@@ -5,6 +5,7 @@ import { type Desk, refusal } from './desk.js';
 import { MY_GAUGE, PLAN, RECORD, UNDO } from './offers.js';
 import { oldCard } from './old-card.js';
 import { saidAgain } from './plan.js';
+import { standing } from './standing.js';
 
 const TALLY: Offered = { button: 'Open the Tally', say: 'tally', request: { kind: 'where', on: {} } };
 
@@ -73,4 +74,9 @@ export const setUnitsDesk: Desk<'set_units'> = async ({ units }, at) => {
 
 /** `words` of a button that has expired are the turn of its card. */
 export const unreadDesk: Desk<'unread'> = async ({ why, words }, at) =>
-  why === 'expired' ? oldCard(words, at) : refusal(at, { code: 'unread', why, words });
+  why === 'expired'
+    ? oldCard(words, at)
+    : refusal(at, { code: 'unread', why, words, ...(LEADS_ON.includes(why) && { standing: await standing(at) }) });
+
+/** Words of which nothing could be made: what can be said now leads on from there. */
+const LEADS_ON: readonly string[] = ['nothing', 'no_plan', 'no_work', 'words'];

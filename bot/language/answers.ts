@@ -4,6 +4,7 @@ import type { Context } from './context.js';
 import { type BareUnit, typedValue } from './lengths.js';
 import { fieldOf, isSideOfAny } from './readers/fields.js';
 import { focusAt, focusOf, readFocus } from './readers/focus.js';
+import { lacking } from './readers/lacking.js';
 import { MACHINE_USES } from './readers/machines.js';
 import {
   claim,
@@ -89,6 +90,8 @@ export function withoutPiece(
   const [doubtful] = left.filter((i) => whichOf(sheet, i) !== undefined);
   if (doubtful !== undefined)
     return [{ kind: 'unread', why: 'which_yarn', words: `${said(sheet, doubtful)}: ${whichOf(sheet, doubtful)}` }];
+  const lacks = lacking(sheet, context);
+  if (lacks !== undefined) return [{ kind: 'unread', why: lacks, words: sheet.text.trim().slice(0, MOST_QUOTED) }];
   const words = left.length === 0 ? sheet.text : saidBetween(sheet, left[0] ?? 0, left.at(-1) ?? 0);
   return [{ kind: 'unread', why: 'nothing', words: words.slice(0, MOST_QUOTED) }];
 }

@@ -66,7 +66,7 @@ const NO_SIZES: readonly [text: string, meaning: string, given?: Partial<Context
   ['pouch Infinity wide', 'plan pouch'],
   ['1 in wider', 'change width+25.4', POUCH],
   ['make it 2 in longer', 'change width+50.8', { ...POUCH, rowsMake: 'width' }],
-  ['10 more rows', 'unread nothing "10 more"', POUCH],
+  ['10 more rows', 'unread no_work "10 more rows"', POUCH],
   ['give or take 1/2 in', 'unread nothing "1/2 in"'],
   ['± 1/4', 'unread nothing "1/4"'],
   ['allow 1 in for the rings', 'unread nothing "allow"', POUCH],

@@ -9,6 +9,7 @@ import { CONTENTS_THEMES } from './requests/contents.js';
 import { CORRECTIONS_THEMES } from './requests/corrections.js';
 import { COST_THEMES } from './requests/costs.js';
 import { DATES_THEMES } from './requests/dates.js';
+import { EVERYDAY_THEMES } from './requests/everyday.js';
 import { GAUGE_MORE_THEMES } from './requests/gauge-more.js';
 import { GAUGES_THEMES } from './requests/gauges.js';
 import { MACHINES_THEMES } from './requests/machines.js';
@@ -58,6 +59,7 @@ const THEMES = [
   ...SHARING_THEMES,
   ...TOGETHER_THEMES,
   ...BESIDE_THEMES,
+  ...EVERYDAY_THEMES,
 ];
 
 describe.each(THEMES)('%s', (_theme, rows) => {

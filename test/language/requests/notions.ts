@@ -30,7 +30,7 @@ const HOW_MANY: Rows = [
   ['for 12 of these', 'change x12', POUCH],
   ['for 12 of them please', 'change x12', POUCH],
   ['yarn for 12 of them', 'change x12 first=yarn', POUCH],
-  ['12 of these', 'unread nothing "12 of these"'],
+  ['12 of these', 'unread no_plan "12 of these"'],
 ];
 
 const STEPS: Rows = [
