@@ -17,6 +17,8 @@ export type Standing =
 /** What the bot itself cannot do, beside core's problems. */
 export type BotProblem =
   | { code: 'unread'; why: (Request & { kind: 'unread' })['why']; words: string; standing?: Standing }
+  /** What no kind makes; the nearest that one does, and what that would lack. */
+  | { code: 'not_made'; said: string; nearest: string; lacks: string; example: string }
   | { code: 'not_a_length'; label: string; said: string }
   | { code: 'length_not_positive'; label: string; said: string }
   | { code: 'count_outside'; label: string; given: number; said?: string | undefined; min: number; max: number }

@@ -91,6 +91,8 @@ export const Request = z.discriminatedUnion('kind', [
     ...which,
   }),
   z.object({ kind: z.literal('give_up'), ...which }),
+  /** Gives the work up and starts its plan once more. */
+  z.object({ kind: z.literal('start_over'), ...which }),
   z.object({ kind: z.literal('where'), ...which }),
   /** One of several sizes is meant, and not said which. */
   z.object({ kind: z.literal('which_size') }),
@@ -178,6 +180,8 @@ export const Request = z.discriminatedUnion('kind', [
       /** Words that change a plan, where none is in hand; a count or a length of work, where none is. */
       'no_plan',
       'no_work',
+      /** A thing that no kind of piece is. */
+      'not_made',
       'words',
       'too_long',
       'too_many_sizes',

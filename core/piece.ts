@@ -213,6 +213,8 @@ export type PieceOf<A extends Asks> = {
   words: readonly string[];
   /** Words that name it only with a size right beside them: a `ball 10 cm across`, but no `ball of yarn`. */
   sizedWords?: readonly string[];
+  /** What no kind makes and this one comes nearest to, and what that would lack: `socks`, for `a heel and a toe`. */
+  nearestTo?: readonly { words: readonly string[]; lacks: string }[];
   /** What it goes on, of which makers tell the sizes: so many of these want as many pieces. */
   goesOn?: readonly string[];
   /** Two of them are one piece. */

@@ -47,6 +47,8 @@ export const PlanAsk = z.object({
   team: Team.optional(),
   /** The maker's words for the sizes, kept while the piece is not known and so cannot be asked what they mean. */
   words: z.string().optional(),
+  /** What they called the piece, a word that names no kind. */
+  thing: z.string().optional(),
 });
 export type PlanAsk = z.infer<typeof PlanAsk>;
 

@@ -129,7 +129,7 @@ const EDITED = {
 
 /** True for a refusal that quotes what it did not understand. */
 const isUnread = (reply: Reply): boolean =>
-  reply.kind === 'problem' && reply.problems.some(({ code }) => code === 'unread');
+  reply.kind === 'problem' && reply.problems.some(({ code }) => code === 'unread' || code === 'not_made');
 
 /** What records on the way took for granted joins what the answer did. */
 function withAssumed(facts: Card['facts'], more: readonly string[]): Card['facts'] {

@@ -126,6 +126,14 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
       );
     case 'unread':
       return unreadSentence(problem, printing);
+    case 'not_made':
+      return sentence(
+        `I cannot work out ${problem.said}`,
+        [
+          `That takes ${problem.lacks}, and all I count are straight rows. The nearest I can size: ${problem.nearest.toLowerCase()}.`,
+        ],
+        [problem.example, 'help'],
+      );
     case 'not_a_length':
       return sentence(`${problem.label}: I read ${problem.said}, which is a weight`, [
         'I need a length here, in inches or centimetres. Say it again with its unit.',

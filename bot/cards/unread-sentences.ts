@@ -28,6 +28,7 @@ export function unreadSentence(
         line.length > 0 ? line : ['I read sizes of pieces, and what you have measured.'],
         next.sayings,
       );
+    case 'not_made':
     case 'no_plan':
       return sentence(
         'There is no plan here yet that this could change',

@@ -47,7 +47,8 @@ export function yarnFact(plan: Plan, { units }: Printing): Card['facts'] {
   if (yarn === undefined) return [];
   const pairs = ofPairs(plan);
   const mass = yarn.massG === undefined ? '' : ` (${printedMass(yarn.massG)})`;
-  const about = `about ${printedYarn(yarn.lengthM, units)}${mass}, and ${printedYarn(yarn.wasteM, units)} of waste yarn`;
+  const waste = yarn.wasteM === 0 ? '' : `, and ${printedYarn(yarn.wasteM, units)} of waste yarn`;
+  const about = `about ${printedYarn(yarn.lengthM, units)}${mass}${waste}`;
   const all =
     pieces === 1
       ? ''

@@ -39,6 +39,7 @@ import { showTimeDesk } from './show-time.js';
 import { sizeShareDesk } from './size-share.js';
 import { soldAsDesk } from './sold-as.js';
 import { startDesk } from './start.js';
+import { startOverDesk } from './start-over.js';
 import { stepsDesk } from './steps.js';
 import { stockDesk } from './stock.js';
 import { takeBackDesk } from './take-back.js';
@@ -78,6 +79,7 @@ const desks: { [K in RequestKind]: Desk<K> } = {
   set_stop: setStopDesk,
   finish: finishDesk,
   give_up: giveUpDesk,
+  start_over: startOverDesk,
   where: whereDesk,
   steps: stepsDesk,
   which_size: whichSizeDesk,

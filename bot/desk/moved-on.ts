@@ -10,6 +10,7 @@ import { sameName } from './names.js';
  * @param redo whether they are to be put in again rather than taken back
  */
 export async function hasMovedOn(effects: readonly Effect[], redo: boolean, at: At): Promise<boolean> {
+  const own = effects.flatMap((effect) => ('workId' in effect ? [effect.workId] : []));
   for (const effect of effects) {
     if (effect.did === 'moved_stop') {
       const work = await at.store.works.get(effect.workId, at.maker.id);
@@ -28,7 +29,7 @@ export async function hasMovedOn(effects: readonly Effect[], redo: boolean, at: 
       if ((part?.done ?? 0) < effect.by) return true;
     }
     const reopens = redo ? effect.did === 'started' : effect.did === 'ended';
-    if (reopens && 'workId' in effect && (await isMachineTaken(effect.workId, at))) return true;
+    if (reopens && 'workId' in effect && (await isMachineTaken(effect.workId, own, at))) return true;
   }
   const moveIds = effects.flatMap((effect) => (effect.did === 'moved_stock' ? [effect.moveId] : []));
   return moveIds.length > 0 && !(await at.store.shelf.canTurn(moveIds, redo));
@@ -54,12 +55,13 @@ async function standing(effect: Effect & { did: 'set_hours' | 'set_clock' | 'set
   }
 }
 
-async function isMachineTaken(workId: string, at: At): Promise<boolean> {
+/** True when a piece of no change in `own` is on the machine of a work. */
+async function isMachineTaken(workId: string, own: readonly string[], at: At): Promise<boolean> {
   const work = await at.store.works.get(workId, at.maker.id);
   const profiles = await at.store.profiles.of(at.maker.id);
   const machineOf = ({ profileId }: Work) => profiles.find(({ id }) => id === profileId)?.machine.id;
   const open = await at.store.works.open(at.maker.id);
-  return work !== undefined && open.some((other) => other.id !== workId && machineOf(other) === machineOf(work));
+  return work !== undefined && open.some((other) => !own.includes(other.id) && machineOf(other) === machineOf(work));
 }
 
 type DealtBatch = Extract<Effect, { did: 'dealt' }>['before'];

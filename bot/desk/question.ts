@@ -41,8 +41,8 @@ const FORMS: Readonly<Partial<Record<RequestKind, FormId>>> = {
 
 export const pieceQuestion = (ask: PlanAsk, at: At): DeskAnswer =>
   asked(at, { kind: 'plan', ask }, ['piece'], {
-    asks: say`Which piece is it for?`,
-    because: say`Each kind turns rows into a size in its own way. I can size: ${kinds().join(', ')}.`,
+    asks: ask.thing === undefined ? say`Which piece is it for?` : say`Which kind of piece is the ${ask.thing}?`,
+    because: say`${ask.thing === undefined ? '' : `I do not know "${ask.thing}"; its size is kept. `}Each kind turns rows into a size in its own way. I can size: ${kinds().join(', ')}.`,
     examples: [...kinds().slice(0, 2), 'never mind'],
     offers: [formOffer('plan')],
   });

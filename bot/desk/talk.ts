@@ -1,5 +1,6 @@
 import { pieceById, pieces, say } from '../../core/index.js';
 import { withChange } from '../conversation.js';
+import type { BotProblem } from '../problems.js';
 import type { Offered } from '../reply.js';
 import { type Desk, refusal } from './desk.js';
 import { MY_GAUGE, PLAN, RECORD, UNDO } from './offers.js';
@@ -42,10 +43,12 @@ export const dropDesk: Desk<'drop'> = async (_request, at) => {
   return { reply: { kind: 'answer', lead, lines, examples: [], offers: [] }, talk: { ...at.talk, pending: undefined } };
 };
 
-export const thanksDesk: Desk<'thanks'> = async (_request, at) => ({
-  reply: { kind: 'answer', lead: say`I'm here for the next one.`, lines: [], examples: [], offers: [] },
-  talk: at.talk,
-});
+export const thanksDesk: Desk<'thanks'> = async (_request, { talk }) => {
+  const put = talk.pending?.put;
+  const lead = say`I'm here for the next one.`;
+  const lines = put === undefined ? [] : [say`I am still asking: ${put.asks}`];
+  return { reply: { kind: 'answer', lead, lines, examples: put?.examples ?? [], offers: [] }, talk };
+};
 
 /** To delete a message takes nothing back: what it stored is named, and how to. */
 export const deletedDesk: Desk<'deleted'> = async (_request, at) => {
@@ -73,10 +76,21 @@ export const setUnitsDesk: Desk<'set_units'> = async ({ units }, at) => {
 };
 
 /** `words` of a button that has expired are the turn of its card. */
-export const unreadDesk: Desk<'unread'> = async ({ why, words }, at) =>
-  why === 'expired'
-    ? oldCard(words, at)
-    : refusal(at, { code: 'unread', why, words, ...(LEADS_ON.includes(why) && { standing: await standing(at) }) });
+export const unreadDesk: Desk<'unread'> = async ({ why, words }, at) => {
+  const unmade = why === 'not_made' ? notMade(words) : undefined;
+  if (unmade !== undefined) return refusal(at, unmade);
+  if (why === 'expired') return oldCard(words, at);
+  return refusal(at, { code: 'unread', why, words, ...(LEADS_ON.includes(why) && { standing: await standing(at) }) });
+};
+
+/** The kind that comes nearest to a thing that none makes. */
+function notMade(said: string): BotProblem | undefined {
+  for (const { label, example, nearestTo = [] } of pieces) {
+    const near = nearestTo.find(({ words }) => words.includes(said.toLowerCase()));
+    if (near !== undefined) return { code: 'not_made', said, nearest: label, lacks: near.lacks, example };
+  }
+  return undefined;
+}
 
 /** Words of which nothing could be made: what can be said now leads on from there. */
 const LEADS_ON: readonly string[] = ['nothing', 'no_plan', 'no_work', 'words'];

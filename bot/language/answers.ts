@@ -2,6 +2,7 @@ import type { Piece } from '../../core/index.js';
 import type { Meaning, Value } from '../request.js';
 import type { Context } from './context.js';
 import { type BareUnit, typedValue } from './lengths.js';
+import { thingIn } from './readers/contents.js';
 import { fieldOf, isSideOfAny } from './readers/fields.js';
 import { focusAt, focusOf, readFocus } from './readers/focus.js';
 import { lacking } from './readers/lacking.js';
@@ -9,6 +10,8 @@ import { MACHINE_USES } from './readers/machines.js';
 import {
   claim,
   freeQuantities,
+  indexesBetween,
+  isFree,
   isLeftOut,
   isLeftOver,
   quantityAtIndex,
@@ -18,7 +21,7 @@ import {
   whichOf,
   wordAt,
 } from './sheet.js';
-import { isEveryday } from './vocabulary.js';
+import { isEveryday, isKnownWord, isLabelWord } from './vocabulary.js';
 
 /** Words quoted back in a lead line. */
 const MOST_QUOTED = 50;
@@ -81,11 +84,14 @@ export function withoutPiece(
     if ((intent || isNeeded) && focus.length > 0 && left.length === 0)
       return [{ kind: 'change', edit: { values: {}, on: {}, focus: readFocus(sheet) } }];
   }
-  const isOpen = context.subjectPiece === undefined || isOfAnotherPiece(sheet, context);
+  const thing = thingIn(sheet, context) === undefined ? thingNamed(sheet) : undefined;
+  const isOpen = context.subjectPiece === undefined || isOfAnotherPiece(sheet, context) || (thing && saysRows(sheet));
   if (isOpen && intent && (asksSize || context.command === '/rows' || saysRows(sheet))) {
-    const words = freeText(sheet);
+    if (thing !== undefined) claim(sheet, 'a piece of no kind', ...indexesBetween(thing.from, thing.to));
+    const words = thing === undefined ? freeText(sheet) : textBeside(sheet, thing);
     claim(sheet, 'held until the piece is named', ...sheet.tokens.keys());
-    return [{ kind: 'plan', ask: { copies: 1, values: {}, on: {}, focus: [], words } }];
+    const name = thing && { thing: saidBetween(sheet, thing.from, thing.to) };
+    return [{ kind: 'plan', ask: { copies: 1, values: {}, on: {}, focus: [], words, ...name } }];
   }
   const [doubtful] = left.filter((i) => whichOf(sheet, i) !== undefined);
   if (doubtful !== undefined)
@@ -107,6 +113,25 @@ export const isOfAnotherPiece = (sheet: Sheet, { pieces, subjectPiece }: Context
 
 const isLength = (piece: Piece, word: string): boolean =>
   ['length', 'window'].includes(piece.asks[fieldOf(piece, word) ?? '']?.is ?? '');
+
+/** All that was typed but the name: what a plan in hand claimed of it is of the new piece. */
+const textBeside = (sheet: Sheet, { from, to }: { from: number; to: number }): string =>
+  sheet.tokens.flatMap((_, i) => (i >= from && i <= to ? [] : [said(sheet, i)])).join(' ');
+
+/** Words that nobody knows, standing like the name of a piece: the `tea towel` of `for a tea towel 30 cm`. */
+function thingNamed(sheet: Sheet): { from: number; to: number } | undefined {
+  const isName = (i: number): boolean => {
+    const word = wordAt(sheet, i);
+    return word !== undefined && isFree(sheet, i) && !isKnownWord(word) && !isLabelWord(word);
+  };
+  const from = sheet.tokens.findIndex((_, i) => isName(i) && BEFORE_NAME.includes(wordAt(sheet, i - 1) ?? ''));
+  if (from < 0) return undefined;
+  let to = from;
+  while (isName(to + 1)) to++;
+  return { from, to };
+}
+
+const BEFORE_NAME = ['a', 'an', 'the', 'my', 'for', 'of', 'some', 'this'];
 
 const saysRows = (sheet: Sheet): boolean => sheet.tokens.some((_, i) => wordAt(sheet, i) === 'rows');
 

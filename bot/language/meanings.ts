@@ -29,6 +29,7 @@ import { claimStrangers } from './readers/strangers.js';
 import { isUntold, readStripes } from './readers/stripes.js';
 import { readTeam } from './readers/teams.js';
 import { countsIn } from './readers/tension.js';
+import { unmadeIn } from './readers/unmade.js';
 import { squared, wantedParts } from './readers/unsaid.js';
 import { oneWeighing } from './readers/weighings.js';
 import { asksMachine, machineAsked } from './readers/which-machines.js';
@@ -133,6 +134,8 @@ function onOneBench(meanings: readonly Meaning[]): Meaning[] {
 }
 
 function sectionMeanings(sheet: Sheet, context: Context, bare: BareUnit, day: DueDate | undefined): Meaning[] {
+  const unmade = unmadeIn(sheet, context.pieces);
+  if (unmade !== undefined) return [{ kind: 'unread', why: 'not_made', words: unmade }];
   const together = readTeam(sheet, context);
   const named = readPiece(sheet, context.pieces);
   const thing = thingIn(sheet, context);

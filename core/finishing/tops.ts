@@ -22,7 +22,16 @@ export const topped = {
       {
         id: 'plain',
         label: 'open',
-        words: ['no drawstring', 'without a drawstring', 'without drawstring', 'open top'],
+        words: [
+          'no drawstring',
+          'without a drawstring',
+          'without drawstring',
+          'open top',
+          'sleeve',
+          'sleeves',
+          'case',
+          'cases',
+        ],
       },
       { id: 'drawstring', label: 'a drawstring', words: ['drawstring', 'drawstrings', 'draw string'] },
       { id: 'flap', label: 'a flap', words: ['with a flap', 'with flap', 'with flaps', 'flap top', 'flapped'] },

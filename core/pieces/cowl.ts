@@ -153,7 +153,21 @@ function assumes(made: RingMade): readonly Words[] {
 export const cowl = piece({
   id: 'cowl',
   label: 'Cowl',
-  words: ['cowl', 'cowls', 'snood', 'snoods', 'neck warmer', 'neck warmers', 'neckwarmer', 'infinity scarf', 'gaiter'],
+  words: [
+    ...[
+      'cowl',
+      'cowls',
+      'snood',
+      'snoods',
+      'neck warmer',
+      'neck warmers',
+      'neckwarmer',
+      'neckwarmers',
+      'gaiter',
+      'gaiters',
+    ],
+    ...['infinity scarf', 'infinity scarves', 'loop scarf', 'loop scarves'],
+  ],
   asks,
   pair: ['girth', 'height'],
   needs: [['girth', 'head']],

@@ -197,6 +197,7 @@ export const cushionCover = piece({
   label: 'Cushion cover',
   words: [
     ...['cushion cover', 'cushion covers', 'pillow cover', 'pillow covers', 'pillowcase', 'pillowcases'],
+    ...['throw pillow', 'throw pillows', 'throw cushion', 'throw cushions', 'pillow case', 'pillow cases'],
     ...['bolster cover', 'bolster covers', 'cushion', 'cushions', 'pillow', 'pillows', 'bolster', 'bolsters'],
   ],
   goesOn: ['insert', 'inserts', 'inner', 'inners', 'forms', 'pads'],

@@ -135,7 +135,23 @@ const eachOf = (panels: number): Step => ({
 export const flatPanel = piece({
   id: 'flat-panel',
   label: 'Flat panel',
-  words: ['panel', 'panels', 'flat panel', 'flat panels', 'flat piece', 'coaster', 'coasters'],
+  words: [
+    ...['panel', 'panels', 'flat panel', 'flat panels', 'flat piece', 'coaster', 'coasters', 'dishcloth', 'dishcloths'],
+    ...['washcloth', 'washcloths', 'face cloth', 'placemat', 'placemats', 'place mat', 'place mats'],
+  ],
+  nearestTo: [
+    {
+      words: [
+        ...['sweater', 'sweaters', 'jumper', 'jumpers', 'cardigan', 'cardigans', 'pullover', 'pullovers', 'waistcoat'],
+        ...['dress', 'dresses', 'skirt', 'skirts', 'tank top', 'romper'],
+      ],
+      lacks: 'edges that are shaped',
+    },
+    {
+      words: ['potholder', 'potholders', 'pot holder', 'pot holders', 'oven glove'],
+      lacks: 'a fabric that keeps heat off',
+    },
+  ],
   asks,
   pair: ['width', 'length'],
   needs: [['length'], ['width', 'needles']],

@@ -155,7 +155,16 @@ function assumes(made: HatMade): readonly Words[] {
 export const hat = piece({
   id: 'hat',
   label: 'Hat',
-  words: ['hat', 'hats', 'beanie', 'beanies', 'toque', 'bobble hat', 'watch cap', 'cap', 'caps'],
+  words: [
+    ...['hat', 'hats', 'beanie', 'beanies', 'toque', 'toques', 'tuque', 'tuques', 'bobble hat', 'bobble hats'],
+    ...['watch cap', 'watch caps', 'cap', 'caps'],
+  ],
+  nearestTo: [
+    {
+      words: ['beret', 'berets', 'tam', 'bonnet', 'bonnets', 'balaclava', 'balaclavas', 'sun hat', 'sun hats'],
+      lacks: 'shaping in its rows',
+    },
+  ],
   asks,
   pair: ['head', 'depth'],
   needs: [['head']],

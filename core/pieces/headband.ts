@@ -185,7 +185,10 @@ function assumes(made: BandMade): readonly Words[] {
 export const headband = piece({
   id: 'headband',
   label: 'Headband',
-  words: ['headband', 'headbands', 'head band', 'earwarmer', 'earwarmers', 'ear warmer', 'ear warmers'],
+  words: [
+    ...['headband', 'headbands', 'head band', 'earwarmer', 'earwarmers', 'ear warmer', 'ear warmers'],
+    ...['ear band', 'ear bands', 'earband', 'earbands'],
+  ],
   asks,
   pair: ['girth', 'height'],
   needs: [['head', 'girth']],

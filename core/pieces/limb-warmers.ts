@@ -27,8 +27,12 @@ const asks = {
     words: ['limb'],
     options: [
       { id: 'either', label: 'by the girth given', words: ['either'] },
-      { id: 'wrist', label: 'wrist', words: ['wrist', 'wrists', 'wristwarmers', 'wristwarmer', 'fingerless'] },
-      { id: 'leg', label: 'leg', words: ['leg', 'legs', 'legwarmers', 'legwarmer'] },
+      {
+        id: 'wrist',
+        label: 'wrist',
+        words: ['wrist', 'wrists', 'wristwarmers', 'wristwarmer', 'fingerless', 'arm', 'armwarmers'],
+      },
+      { id: 'leg', label: 'leg', words: ['leg', 'legs', 'legwarmers', 'legwarmer', 'boot', 'boots'] },
     ],
     default: 'either',
   },
@@ -222,6 +226,27 @@ export const limbWarmers = piece({
   words: [
     ...['warmers', 'wrist warmers', 'wrist warmer', 'wristwarmers', 'wristwarmer', 'hand warmers', 'fingerless mitts'],
     ...['fingerless gloves', 'fingerless mittens', 'leg warmers', 'leg warmer', 'legwarmers', 'legwarmer'],
+    ...['fingerless glove', 'fingerless mitt', 'fingerless mitten', 'arm warmers', 'arm warmer', 'armwarmers'],
+    ...['boot cuffs', 'boot cuff', 'boot toppers', 'boot topper', 'pulse warmers'],
+  ],
+  nearestTo: [
+    {
+      words: [
+        'sock',
+        'socks',
+        'stocking',
+        'stockings',
+        'slipper',
+        'slippers',
+        'bootie',
+        'booties',
+        'bootee',
+        'bootees',
+      ],
+      lacks: 'a heel and a toe',
+    },
+    { words: ['mitten', 'mittens', 'glove', 'gloves'], lacks: 'a thumb of its own' },
+    { words: ['leggings', 'tights', 'trousers', 'shorts'], lacks: 'a body that two legs join' },
   ],
   isPair: true,
   asks,

@@ -217,6 +217,13 @@ export const mugSleeve = piece({
     ...['mug sleeve', 'mug sleeves', 'cup sleeve', 'cup sleeves', 'jar sleeve', 'jar sleeves', 'bottle sleeve'],
     ...['bottle sleeves', 'sleeve', 'sleeves', 'cozy', 'cozies', 'cosy', 'cosies'],
   ],
+  nearestTo: [
+    {
+      words: ['tea cosy', 'tea cosies', 'tea cozy', 'tea cozies', 'teapot cosy', 'teapot cozy', 'teapot cover'],
+      lacks: 'openings for a spout and a handle',
+    },
+    { words: ['egg cosy', 'egg cosies', 'egg cozy', 'egg cozies'], lacks: 'a closed top so small' },
+  ],
   goesOn: ['mug', 'mugs', 'cup', 'cups', 'jar', 'jars', 'bottle', 'bottles', 'glass', 'glasses', 'vase', 'vases'],
   asks,
   pair: ['girth', 'height'],

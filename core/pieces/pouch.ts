@@ -193,7 +193,10 @@ function closureAssumed(made: PouchMade): readonly Words[] {
 export const pouch = piece({
   id: 'pouch',
   label: 'Pouch',
-  words: ['pouch', 'pouches', 'purse', 'purses', 'bag', 'bags', 'clutch'],
+  words: [
+    ...['pouch', 'pouches', 'purse', 'purses', 'bag', 'bags', 'clutch', 'clutches', 'pencil case', 'pencil cases'],
+    ...['makeup case', 'makeup cases', 'toiletry case', 'toiletry cases'],
+  ],
   asks,
   pair: ['width', 'height'],
   needs: [['width', 'closure', 'contents']],

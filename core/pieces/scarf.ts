@@ -162,6 +162,7 @@ export const scarf = piece({
   id: 'scarf',
   label: 'Scarf',
   words: ['scarf', 'scarfs', 'scarves', 'muffler', 'mufflers'],
+  nearestTo: [{ words: ['shawl', 'shawls', 'shawlette', 'kerchief'], lacks: 'rows that grow wider' }],
   asks,
   pair: ['length', 'width'],
   needs: [['length']],

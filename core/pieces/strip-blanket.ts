@@ -213,7 +213,11 @@ function outline(made: WideMade): Outline {
 export const stripBlanket = piece({
   id: 'strip-blanket',
   label: 'Blanket of strips',
-  words: ['blanket', 'blankets', 'throw', 'throws', 'afghan', 'afghans', 'strip blanket', 'coverlet'],
+  words: ['blanket', 'blankets', 'throw', 'throws', 'afghan', 'afghans', 'strip blanket', 'coverlet', 'bedspread'],
+  nearestTo: [
+    { words: ['sleeping bag', 'sleeping bags', 'sleep sack', 'sleep sacks'], lacks: 'a neck and armholes' },
+    { words: ['rug', 'rugs', 'bath mat'], lacks: 'a fabric that bears feet' },
+  ],
   asks,
   pair: ['width', 'length'],
   needs: [['length'], ['width']],

@@ -195,7 +195,25 @@ const sewAndGatherTail = (seamMm: number, roundMm: number): Tail =>
 export const stuffedBall = piece({
   id: 'stuffed-ball',
   label: 'Stuffed ball',
-  words: ['stuffed ball', 'stuffed balls', 'toy ball', 'toy balls', 'soft ball', 'soft balls'],
+  words: [
+    ...['stuffed ball', 'stuffed balls', 'toy ball', 'toy balls', 'soft ball', 'soft balls', 'bauble', 'baubles'],
+  ],
+  nearestTo: [
+    {
+      words: [
+        'teddy',
+        'teddies',
+        'teddy bear',
+        'doll',
+        'dolls',
+        'stuffed toy',
+        'stuffed toys',
+        'soft toy',
+        'soft toys',
+      ],
+      lacks: 'parts that are shaped',
+    },
+  ],
   sizedWords: ['ball', 'balls'],
   asks,
   pair: ['diameter'],

@@ -192,7 +192,7 @@ function steps(made: CordMade): Step[] {
 export const tieCord = piece({
   id: 'tie-cord',
   label: 'Cord',
-  words: ['cord', 'cords', 'strap cord', 'strap cords'],
+  words: ['cord', 'cords', 'strap cord', 'strap cords', 'i-cord', 'i-cords', 'icord', 'icords', 'i cord', 'i cords'],
   sizedWords: ['tie', 'ties'],
   asks,
   pair: ['length'],

@@ -224,7 +224,10 @@ export const uprightPouch = piece({
   words: [
     ...['upright pouch', 'upright pouches', 'drawstring pouch', 'drawstring pouches', 'upright bag', 'upright bags'],
     ...['drawstring bag', 'drawstring bags', 'sack', 'sacks', 'draw string bag', 'draw string bags'],
-    ...['draw string pouch', 'bag with a drawstring', 'pouch with a drawstring'],
+    ...['draw string pouch', 'bag with a drawstring', 'pouch with a drawstring', 'gift bag', 'gift bags'],
+    ...['phone sleeve', 'phone sleeves', 'phone pouch', 'phone pouches', 'phone case', 'phone cases', 'phone cosy'],
+    ...['tablet sleeve', 'tablet sleeves', 'book sleeve', 'book sleeves', 'glasses case', 'glasses cases'],
+    ...['glasses sleeve', 'glasses sleeves', 'glasses pouch', 'glasses pouches', 'phone cozy'],
   ],
   asks,
   pair: ['width', 'height'],

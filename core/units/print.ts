@@ -76,11 +76,15 @@ export function printedTail(mm: number, units: Units, times = 1): string {
 /** A length of yarn in metres or yards: to the tenth under 10, whole above. */
 export function printedYarn(m: number, units: Units): string {
   const [value, unit] = units === 'cm' ? [m, 'm'] : [(m * 1000) / MM_PER.yd, 'yd'];
-  return `${plainNumber(value, value < 10 ? 1 : 0)} ${unit}`;
+  return atLeastTenth(value, unit);
 }
 
+/** To the tenth under 10; what is there and less than a tenth is never printed as none. */
+const atLeastTenth = (value: number, unit: string): string =>
+  value > 0 && value < 0.05 ? `under 0.1 ${unit}` : `${plainNumber(value, value < 10 ? 1 : 0)} ${unit}`;
+
 /** Grams, to the tenth under 10. */
-export const printedMass = (g: number): string => `${plainNumber(g, g < 10 ? 1 : 0)} g`;
+export const printedMass = (g: number): string => atLeastTenth(g, 'g');
 
 /** A rate of rows or stitches: to the half until three pieces stand behind it, then to one decimal. */
 export function printedRate(spacingMm: number, pieces: number, units: Units): string {

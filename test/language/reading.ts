@@ -107,7 +107,7 @@ function inStripes(stripes: Edit['stripes']): string | undefined {
 }
 
 function planLine(kind: string, ask: PlanAsk): string {
-  const { piece = '?', values, sizes: each, copies, on, words, focus, due, stripes, team } = ask;
+  const { piece = '?', values, sizes: each, copies, on, words, thing, focus, due, stripes, team } = ask;
   const asked = [
     ...sizes(values),
     ...several(each),
@@ -118,7 +118,7 @@ function planLine(kind: string, ask: PlanAsk): string {
     inStripes(stripes),
     made(team),
   ];
-  return joined([kind, piece, ...asked, words && `"${words}"`]);
+  return joined([kind, piece, ...asked, words && `"${words}"`, thing && `thing=${thing}`]);
 }
 
 function recordLine(gauge: GaugeAsk): string {

@@ -3,14 +3,26 @@ import { logAsked } from './bench-logs.js';
 import { chanceAsked } from './chances.js';
 import { formAsked } from './forms.js';
 import { looserAsked } from './looser.js';
+import { startOverAsked } from './start-overs.js';
 import { whyAsked } from './whys.js';
 
 const BENCH = '(?: (?:on|for|in|with|behind) (?:the |my )?(?:[\\p{L} ]*(?: yarn)?|\\d+(?: needles?| machine)?))?';
 const WORK = '(?:it|this|that|the work|this one|that one|the piece)';
 
+const PRAISE =
+  '(?:(?:thats?|this|it|you)(?: (?:is|are|s|re|looks|was))? )?(?:(?:so|very|really|just|absolutely|all) )*(?:lovely|great|perfect|brilliant|fantastic|awesome|amazing|nice(?: one)?|cool|excellent|super|wonderful|grand|ace|fab|helpful|got it|good to know|ok|okay|alright)';
+const THANK =
+  '(?:(?:many )?thanks|thank you|thankyou|thx|cheers|ta)(?: (?:a lot|a million|a bunch|so much|very much|again|you|everyone))*(?: for (?:that|this|it|(?:the|your|all your) help))?';
+/** `thanks that's lovely`, `great thanks`, `perfect`. */
+const THANKS = new RegExp(`^(?:${PRAISE} )?(?:${THANK})(?: ${PRAISE})?$|^${PRAISE}(?: ${PRAISE})?$`);
+
 const FORMS: [RegExp, Request][] = [
   [
     /^(?:help|\?|(?:hi|hello|hey|hiya)(?: (?:there|again))?|good (?:morning|evening)|what can (?:you do|i say|i ask)|what do i (?:do|say)|commands|how does this work|hi how does this work)$/,
+    { kind: 'help' },
+  ],
+  [
+    /^(?:(?:hi|hello|hey|hiya)(?: there)? )?(?:(?:im |i am )?(?:new(?: here| to (?:this|it))?|a beginner) )?(?:(?:how|where) (?:do|can|should|would) (?:i|we) (?:start|begin|get (?:started|going))(?: (?:here|with (?:this|you)))?|what (?:do|can|should|shall) i (?:type|write|enter|say|do|ask|tell you)(?: (?:first|here|now|next|to start))*|(?:im |i am )new(?: here| to (?:this|it))?|new here|getting started|what (?:now|next)|now what|whats next|what are you|what is this|who are you|what can you help(?: me)? with)$/,
     { kind: 'help' },
   ],
   [
@@ -68,8 +80,9 @@ const FORMS: [RegExp, Request][] = [
     /^(?=.)(?:thats (?:all|it|everything)(?: for (?:now|today|tonight))?(?: |$))?(?:(?:many )?(?:thanks|thank you|thx|cheers|ta)(?: (?:a lot|so much|very much|again|(?:for )?(?:all )?(?:your|the) help))*)?$/,
     { kind: 'thanks' },
   ],
+  [THANKS, { kind: 'thanks' }],
   [
-    /^(?:(?:use|in|switch to|i use|i work in|set units to|units) )?(?:inch|inches|imperial)(?: please)?$/,
+    /^(?:(?:use|in|switch to|i use|i work in|set units to|units) )?(?:inch|inches|imperial)(?: please)?$|^(?:use|switch to|i use|i work in|set units to) in$/,
     { kind: 'set_units', units: 'in' },
   ],
   [
@@ -98,7 +111,7 @@ const FORMS: [RegExp, Request][] = [
   ],
 ];
 
-const OTHERS = [formAsked, whyAsked, looserAsked, chanceAsked, logAsked];
+const OTHERS = [formAsked, startOverAsked, whyAsked, looserAsked, chanceAsked, logAsked];
 
 /** Messages that mean one thing as a whole: `help`, `never mind`, `my gauge`, `use inches`. */
 export function shortRequest(text: string): Request | undefined {

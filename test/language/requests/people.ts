@@ -100,7 +100,7 @@ const NOBODY: Rows = [
   ['hat from 2 year old wool for a 56 cm head', 'plan hat head=560'],
   ['hat 56 cm head 18 months old yarn', 'plan hat head=560 first=yarn'],
   ['hat for a 2 year old machine', 'plan hat'],
-  ['baby shawl 60 in', 'unread nothing "baby shawl"', HAT],
+  ['baby shawl 60 in', 'unread not_made "shawl"', HAT],
   ['baby alpaca hat', 'plan hat'],
   ['baby pink hat', 'plan hat'],
   ['hat for a baby shower', 'plan hat'],
