@@ -172,6 +172,10 @@ export const Request = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('thanks') }),
   /** The last message was deleted, and what it stored was not. */
   z.object({ kind: z.literal('deleted') }),
+  /** What a term of the trade means: its first word in the glossary. */
+  z.object({ kind: z.literal('meaning'), term: z.string() }),
+  /** How a part of the work is done; `said` asks. */
+  z.object({ kind: z.literal('how_to'), said: z.string(), steps: z.array(z.string()) }),
   z.object({
     kind: z.literal('unread'),
     why: z.enum([

@@ -14,6 +14,7 @@ import { leaveShareDesk } from './leave-share.js';
 import { logTimeDesk } from './log-time.js';
 import { looserDesk } from './looser.js';
 import { lostCountDesk } from './lost-count.js';
+import { howToDesk, meaningDesk } from './meaning.js';
 import { patternPriceDesk, shopPriceDesk } from './money-questions.js';
 import { otherYarnDesk } from './other-yarn.js';
 import { ownCountDesk } from './own-count.js';
@@ -121,6 +122,8 @@ const desks: { [K in RequestKind]: Desk<K> } = {
   help: helpDesk,
   thanks: thanksDesk,
   deleted: deletedDesk,
+  meaning: meaningDesk,
+  how_to: howToDesk,
   unread: unreadDesk,
 };
 

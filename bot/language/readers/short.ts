@@ -4,6 +4,7 @@ import { chanceAsked } from './chances.js';
 import { formAsked } from './forms.js';
 import { looserAsked } from './looser.js';
 import { startOverAsked } from './start-overs.js';
+import { termAsked } from './terms.js';
 import { whyAsked } from './whys.js';
 
 const BENCH = '(?: (?:on|for|in|with|behind) (?:the |my )?(?:[\\p{L} ]*(?: yarn)?|\\d+(?: needles?| machine)?))?';
@@ -111,7 +112,7 @@ const FORMS: [RegExp, Request][] = [
   ],
 ];
 
-const OTHERS = [formAsked, startOverAsked, whyAsked, looserAsked, chanceAsked, logAsked];
+const OTHERS = [formAsked, startOverAsked, whyAsked, looserAsked, chanceAsked, logAsked, termAsked];
 
 /** Messages that mean one thing as a whole: `help`, `never mind`, `my gauge`, `use inches`. */
 export function shortRequest(text: string): Request | undefined {

@@ -76,9 +76,28 @@ const SHORT: Rows = [
   ['use in', 'set_units in'],
 ];
 
+const TERMS: Rows = [
+  ["what's grafting", 'meaning'],
+  ['what is ease?', 'meaning'],
+  ['what does rough mean', 'meaning'],
+  ["what's waste yarn", 'meaning'],
+  ['what is a graft row', 'meaning'],
+  ['what does hanging mean?', 'meaning', IN_HAND],
+  ['what is a dye lot', 'meaning'],
+  ["what's a window", 'meaning'],
+  ['how do I graft', 'how_to', POUCH],
+  ['how do I close the ends?', 'how_to', POUCH],
+  ['how do I put the zip in', 'how_to', POUCH],
+  ['what is flurbing', 'unread nothing "flurbing"'],
+  ["what's my gauge", 'show_gauge'],
+  ['how do I make it?', 'steps', POUCH],
+  ['how do I start', 'help'],
+];
+
 export const EVERYDAY_THEMES: Themes = [
   ['everyday names of pieces', NAMES],
   ['what no kind of piece is', UNMADE],
+  ['terms of the trade and parts of the work', TERMS],
   ['small talk and beginning again', SHORT],
   ['words without the plan or the work that they are of', LACKING],
 ];
