@@ -17,9 +17,14 @@ const OF_PLAN = ['of it', 'of them', 'of those', 'of these', 'of that', 'like th
 const ASKED = ['what about', 'how about', 'and for'];
 
 /** What words that could not be used need before they can be: a plan to change, or work to count; undefined for neither. */
-export function lacking(sheet: Sheet, { subjectPiece, inHand }: Context): 'no_plan' | 'no_work' | undefined {
+export function lacking(
+  sheet: Sheet,
+  { subjectPiece, inHand }: Context,
+): 'no_plan' | 'no_work' | 'how_much' | undefined {
   if (inHand === undefined && (countsOn(sheet) || hangs(sheet))) return 'no_work';
-  return subjectPiece === undefined && changes(sheet) ? 'no_plan' : undefined;
+  if (subjectPiece === undefined) return changes(sheet) ? 'no_plan' : undefined;
+  const isBare = sheet.tokens.every(({ is }) => is !== 'quantity');
+  return isBare && isCompared(sheet) && !asks(sheet) ? 'how_much' : undefined;
 }
 
 /** `25 more`, `another 10 rows`. */
@@ -40,14 +45,19 @@ const hangs = (sheet: Sheet): boolean =>
   sheet.tokens.filter(({ is }) => is === 'quantity').length === 1 &&
   stateWithin(sheet, 0, sheet.tokens.length) === 'hanging';
 
+const isCompared = (sheet: Sheet): boolean => sheet.tokens.some((_, i) => COMPARED.has(wordAt(sheet, i) ?? ''));
+
+/** `how much longer`, `why is mine taller`: asked, and not wanted. */
+const asks = (sheet: Sheet): boolean =>
+  ['how', 'why', 'is', 'does', 'will', 'when', 'which'].some((word) => word === wordAt(sheet, 0));
+
 /** `bit wider`, `can you do three of those`, `what if I only have 90 g`, `and for a toddler?`. */
 function changes(sheet: Sheet): boolean {
   const says = (phrases: readonly string[]): boolean =>
     phrases.some((phrase) => phrasePlaces(sheet, phrase).length > 0);
-  const isCompared = sheet.tokens.some((_, i) => COMPARED.has(wordAt(sheet, i) ?? ''));
   const isSized =
     sheet.tokens.some(({ is }) => is === 'quantity') ||
     sheet.tokens.some((_, i) => personsAt(sheet, i)?.isSure === true);
-  if (isCompared || sheet.uses.includes(COPIES)) return true;
+  if (isCompared(sheet) || sheet.uses.includes(COPIES)) return true;
   return says(OF_PLAN) ? isSized || says(AGAIN) : says(AGAIN) && (isSized || !says(ASKED));
 }

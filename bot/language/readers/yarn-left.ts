@@ -11,6 +11,10 @@ const OTHER = 'used bought buy sold lot need needs done finished weighs weighed 
 /** Without one of these nothing of it is said. */
 const CUES = [...LEFT, 'out', 'how', 'will', 'does', 'is', 'do', 'have', 'enough'];
 const ASKING = [
+  'what if i only have',
+  'what if i have only',
+  'what if i only had',
+  'what if there is only',
   'how many rows',
   'how many more rows',
   'will it last',
