@@ -87,7 +87,7 @@ export const GLOSSARY: readonly Term[] = [
   {
     words: ['ease', 'negative ease'],
     means:
-      'The difference between a piece and what it goes on. A headband is made smaller than the head, so that it grips; a cover for a closure is made wider.',
+      'The difference between a piece and what it goes on. What sits on a head is made smaller than the head, so that it grips; a cover for a closure is made wider.',
   },
   {
     words: ['hanging'],
