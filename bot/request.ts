@@ -184,8 +184,6 @@ export const Request = z.discriminatedUnion('kind', [
       /** Words that change a plan, where none is in hand; a count or a length of work, where none is. */
       'no_plan',
       'no_work',
-      /** A plan wanted wider or shorter, and not by how much. */
-      'how_much',
       /** A thing that no kind of piece is. */
       'not_made',
       'words',

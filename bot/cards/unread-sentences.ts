@@ -35,12 +35,6 @@ export function unreadSentence(
         [...told(words), 'Tell me the piece and its size first.', ...line],
         next.sayings,
       );
-    case 'how_much':
-      return sentence(
-        'By how much?',
-        [...told(words), 'Say the new size itself, and I plan it again.', ...line],
-        next.sayings,
-      );
     case 'no_work':
       return sentence(
         'Nothing is on the machine that this could be of',

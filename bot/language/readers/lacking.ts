@@ -17,14 +17,9 @@ const OF_PLAN = ['of it', 'of them', 'of those', 'of these', 'of that', 'like th
 const ASKED = ['what about', 'how about', 'and for'];
 
 /** What words that could not be used need before they can be: a plan to change, or work to count; undefined for neither. */
-export function lacking(
-  sheet: Sheet,
-  { subjectPiece, inHand }: Context,
-): 'no_plan' | 'no_work' | 'how_much' | undefined {
+export function lacking(sheet: Sheet, { subjectPiece, inHand }: Context): 'no_plan' | 'no_work' | undefined {
   if (inHand === undefined && (countsOn(sheet) || hangs(sheet))) return 'no_work';
-  if (subjectPiece === undefined) return changes(sheet) ? 'no_plan' : undefined;
-  const isBare = sheet.tokens.every(({ is }) => is !== 'quantity');
-  return isBare && isCompared(sheet) && !asks(sheet) ? 'how_much' : undefined;
+  return subjectPiece === undefined && changes(sheet) ? 'no_plan' : undefined;
 }
 
 /** `25 more`, `another 10 rows`. */
@@ -46,10 +41,6 @@ const hangs = (sheet: Sheet): boolean =>
   stateWithin(sheet, 0, sheet.tokens.length) === 'hanging';
 
 const isCompared = (sheet: Sheet): boolean => sheet.tokens.some((_, i) => COMPARED.has(wordAt(sheet, i) ?? ''));
-
-/** `how much longer`, `why is mine taller`: asked, and not wanted. */
-const asks = (sheet: Sheet): boolean =>
-  ['how', 'why', 'is', 'does', 'will', 'when', 'which'].some((word) => word === wordAt(sheet, 0));
 
 /** `bit wider`, `can you do three of those`, `what if I only have 90 g`, `and for a toddler?`. */
 function changes(sheet: Sheet): boolean {

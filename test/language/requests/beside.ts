@@ -22,7 +22,7 @@ const RELATIVE: Rows = [
 
 const NOT_RELATIVE: Rows = [
   ['it came out 2 in longer', 'finish 50.8', { ...POUCH, inHand: { piece: 'pouch', rows: 40, stopAt: 109 } }],
-  ['2 cm longer', 'unread nothing "2 cm"'],
+  ['2 cm longer', 'unread no_plan "2 cm longer"'],
 ];
 
 /** The only other of two. */
