@@ -9,14 +9,24 @@ import { shownName } from './makers-meant.js';
 import { UNDO } from './offers.js';
 import { planMeant } from './plan-meant.js';
 import { changedLetter } from './share-letters.js';
-import { countsOf, inLead, inOneLine, isSameSize, ofSeveral, shareRefusal, shownAsk, shownTo } from './shares.js';
+import {
+  countsOf,
+  inLead,
+  inOneLine,
+  isSameSize,
+  ofSeveral,
+  ownOrigin,
+  shareRefusal,
+  shownAsk,
+  shownTo,
+} from './shares.js';
 
 /** The plan as it is now shown to all who were shown it as it was; each of them chooses. */
 export const sendChangeDesk: Desk<'send_change'> = async (_request, at) => {
   const meant = await planMeant(at);
   if ('reply' in meant) return meant;
   const ask = shownAsk(meant.ask);
-  const { origin } = meant.ask.shared ?? {};
+  const origin = ownOrigin(meant.ask, at);
   const shares = origin === undefined ? [] : await at.store.shares.of(at.maker.id, origin);
   if (shares.length === 0) return shareRefusal(at, { code: 'nothing_shared', said: '' });
   const behind = shares.filter((share) => !isSameSize(share.ask, ask));
@@ -53,8 +63,8 @@ export type Behind = { line: Words; offer: Offered };
 
 /** Who has a plan as it was before it changed, with the offer to tell them; nothing when nobody does. */
 export async function holdersBehind(ask: PlanAsk, at: At): Promise<Behind | undefined> {
-  const { origin, held } = ask.shared ?? {};
-  if (origin === undefined || held !== undefined) return undefined;
+  const origin = ownOrigin(ask, at);
+  if (origin === undefined) return undefined;
   const shares = await at.store.shares.of(at.maker.id, origin);
   const behind = shares.filter((share) => !isSameSize(share.ask, shownAsk(ask)));
   if (behind.length === 0) return undefined;

@@ -11,7 +11,7 @@ import { UNDO } from './offers.js';
 import { planMeant } from './plan-meant.js';
 import { asked } from './question.js';
 import { shownLetter } from './share-letters.js';
-import { channelOf, countsOf, inOneLine, labelOf, shareRefusal, shownAsk, sizeInWords } from './shares.js';
+import { channelOf, countsOf, inOneLine, labelOf, ownOrigin, shareRefusal, shownAsk, sizeInWords } from './shares.js';
 
 type ShareRequest = Request & { kind: 'share' };
 type Reader = { name: string; to: Share['to'] };
@@ -79,7 +79,7 @@ async function shared(
   plan: Plan,
   at: At,
 ): Promise<DeskAnswer> {
-  const origin = subject.shared?.origin ?? request.planId;
+  const origin = ownOrigin(subject, at) ?? request.planId;
   const ask = shownAsk(subject);
   const counts = request.rows ? countsOf(plan) : undefined;
   const before = await at.store.shares.of(at.maker.id, origin);

@@ -19,6 +19,13 @@ export const shownAsk = (ask: PlanAsk): PlanAsk => ({
   focus: [],
 });
 
+/**
+ * What a maker's own shares of a plan are known by: the plan that was shared first, and for one who was shown it the
+ * share it came by, since what they pass on is theirs and not its owner's.
+ */
+export const ownOrigin = ({ shared }: PlanAsk, { maker }: At): string | undefined =>
+  shared?.held === undefined ? shared?.origin : `${shared.held.shareId}:${maker.id}`;
+
 /** In the reader's units; what goes in is told by its sides as they were typed. */
 function untyped(value: Value): Value {
   const { said, assumed, given, ...rest } = value;

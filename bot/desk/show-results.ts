@@ -3,22 +3,22 @@ import type { Result, Share } from '../store/ports.js';
 import type { At, Desk } from './desk.js';
 import { capital } from './names.js';
 import { countsInWords } from './share-letters.js';
-import { labelOf, nameOf, shareRefusal, shownTo } from './shares.js';
+import { labelOf, nameOf, ownOrigin, shareRefusal, shownTo } from './shares.js';
 
 /** So many results are listed, the last ones. */
 const MOST_LISTED = 20;
 
 /** How the pieces of a shared plan came out: to its owner all that was sent, to one who holds it their own alone. */
 export const showResultsDesk: Desk<'show_results'> = async (_request, at) => {
-  const origin = at.talk.subject?.shared?.origin ?? (await at.store.shares.of(at.maker.id)).at(-1)?.origin;
+  const { subject } = at.talk;
+  const origin = (subject && ownOrigin(subject, at)) ?? (await at.store.shares.of(at.maker.id)).at(-1)?.origin;
   const own = origin === undefined ? [] : await at.store.shares.of(at.maker.id, origin);
-  const results = origin === undefined ? [] : await at.store.results.of(origin);
-  const mine = results.filter(({ makerId }) => makerId === at.maker.id);
   const isOwner = own.length > 0;
-  const ask = own[0]?.ask ?? at.talk.subject;
-  if (ask === undefined || (!isOwner && mine.length === 0))
-    return shareRefusal(at, at.talk.subject?.shared ? { code: 'no_result' } : { code: 'nothing_shared', said: '' });
-  const told = isOwner ? results.filter((one) => one.makerId === at.maker.id || one.sent !== '') : mine;
+  const results = await resultsOf([origin, subject?.shared?.origin], at);
+  const told = results.filter((one) => one.makerId === at.maker.id || (isOwner && one.origin === origin && one.sent));
+  const ask = own[0]?.ask ?? subject;
+  if (ask === undefined || (!isOwner && told.length === 0))
+    return shareRefusal(at, subject?.shared ? { code: 'no_result' } : { code: 'nothing_shared', said: '' });
   const shown = told.slice(-MOST_LISTED);
   const lines: Words[] = [];
   for (const one of shown) lines.push(await resultLine(one, at));
@@ -34,6 +34,11 @@ export const showResultsDesk: Desk<'show_results'> = async (_request, at) => {
     talk: at.talk,
   };
 };
+
+async function resultsOf(origins: readonly (string | undefined)[], at: At): Promise<Result[]> {
+  const each = [...new Set(origins)].filter((origin) => origin !== undefined);
+  return (await Promise.all(each.map((origin) => at.store.results.of(origin)))).flat();
+}
 
 const isInside = ({ cameMm, window }: Result): boolean => cameMm >= window.loMm && cameMm <= window.hiMm;
 const isCounted = ({ makerId, sent }: Result, at: At): boolean => makerId === at.maker.id || sent === 'rows';

@@ -3,7 +3,7 @@ import { withStored } from '../conversation.js';
 import type { Share } from '../store/ports.js';
 import type { At, Desk } from './desk.js';
 import { makerMeant } from './makers-meant.js';
-import { inOneLine, nameOf, shareRefusal, shownTo } from './shares.js';
+import { inOneLine, nameOf, ownOrigin, shareRefusal, shownTo } from './shares.js';
 
 /** A plan is shown no more: to the one named, else to all who were shown the plan of this talk. */
 export const withdrawShareDesk: Desk<'withdraw_share'> = async ({ with: said }, at) => {
@@ -42,7 +42,7 @@ async function sharesMeant(makerId: string | undefined, at: At): Promise<Share[]
   const own = await at.store.shares.of(at.maker.id);
   const isTo = ({ to }: Share): boolean => makerId === undefined || ('makerId' in to && to.makerId === makerId);
   const fitting = own.filter(isTo);
-  const origin = at.talk.subject?.shared?.origin;
+  const origin = at.talk.subject && ownOrigin(at.talk.subject, at);
   const ofTalk = fitting.filter((share) => share.origin === origin);
   return ofTalk.length > 0 ? ofTalk : fitting.filter((share) => share.origin === fitting.at(-1)?.origin);
 }

@@ -178,6 +178,44 @@ describe('a change of a shared plan', () => {
   });
 });
 
+describe('a plan that its holder passes on', () => {
+  beforeEach(async () => {
+    await open.say(FIVE_AND_A_HALF, OWEN);
+    await share('share this with Owen');
+    await open.say('hi', LOTTE);
+    await share('share this with Lotte');
+    await open.say('size it to my gauge', OWEN);
+    await open.say('make it 9', OWEN);
+    await open.say('share this with Lotte', OWEN);
+  });
+
+  test('is theirs: what its first owner shared with the same maker stays as it was', async () => {
+    const sizes = await open.within(async (s) => {
+      const owners = await Promise.all(
+        ['Nadia', 'Owen'].map(async (name) => (await s.makers.named(name))[0]?.id ?? ''),
+      );
+      return Promise.all(owners.map(async (id) => (await s.shares.of(id)).map(({ ask }) => ask.values.width)));
+    });
+    expect(sizes[0]).toHaveLength(2);
+    expect(sizes[0]?.[1]).toEqual(sizes[0]?.[0]);
+    expect(sizes[1]).toEqual([{ is: 'length', mm: 9 * 25.4 }]);
+  });
+
+  test('is changed and withdrawn by them alone, and its results come to them', async () => {
+    await open.say('make it 8', OWEN);
+    expect((await open.say('send the change', OWEN)).card.lead).toMatch(/^Sent to Lotte/);
+    await open.say(FIVE, LOTTE);
+    await open.say('size it to my gauge', LOTTE);
+    await open.say('start', LOTTE);
+    await open.say('done, 8', LOTTE);
+    expect((await open.say('send the size', LOTTE)).card.lead).toMatch(/^Sent to Owen/);
+    expect((await open.say('how did it land', OWEN)).card.body).toContain('Lotte: 8 in, rows not shared.');
+    expect((await open.say('how did it land')).card.body.join(' ')).not.toContain('8 in');
+    expect((await open.say('withdraw it', OWEN)).card.lead).toBe('Withdrawn from Lotte');
+    expect((await open.say('withdraw it')).card.lead).toBe('Withdrawn from Owen and Lotte');
+  });
+});
+
 describe('results', () => {
   beforeEach(async () => {
     await open.say(FIVE_AND_A_HALF, OWEN);
