@@ -5,16 +5,27 @@ import { BuyAsk, isOfPiece, PlanAsk, Request } from './request.js';
 /** How many changes, and how many cards with buttons, a talk remembers. */
 export const REMEMBERED = 20;
 
+/** One request alone is how talks kept it before there could be several. */
+const listed = (kept: unknown): unknown => (kept === undefined || Array.isArray(kept) ? kept : [kept]);
+
 /** A request that waits for the answer to a question. */
 const Pending = z.object({
   request: Request,
   holes: z.array(z.string()).min(1),
-  /** What waits in turn for this question: it runs once the request is answered. */
-  next: Request.optional(),
   /** The question as it was put, and the answers it showed. */
   put: z.object({ asks: z.string(), examples: z.array(z.string()) }).optional(),
+  /** What waits in turn for this question: it runs once the request is answered. */
+  next: z.preprocess(listed, z.array(Request).optional()),
   until: z.number().default(0),
 });
+
+export type Pending = z.infer<typeof Pending>;
+
+/** True for a request that is the one that waited, made whole: of the same kind, and of the same piece where it has one. */
+export function answersFor(request: Request, waited: Request): boolean {
+  if (!isOfPiece(request) || !isOfPiece(waited)) return request.kind === waited.kind;
+  return waited.ask?.piece === undefined || request.ask?.piece === waited.ask.piece;
+}
 
 /** The plan in hand: the last one made, with the size that its rows make, and what waits to become the next. */
 const InHand = z.object({

@@ -1,6 +1,6 @@
 import { type Conversation, openMs } from './conversation.js';
 import { editMade, withEdit, withNewPlan } from './desk/changes.js';
-import type { At, DeskAnswer, Letter } from './desk/desk.js';
+import type { At, Letter } from './desk/desk.js';
 import { answer } from './desk/index.js';
 import { isOfMoney } from './desk/prices.js';
 import { passForm } from './form-sent.js';
@@ -11,6 +11,7 @@ import { sizesAlone } from './size-only.js';
 import type { Bound, Maker } from './store/ports.js';
 import { type Input, textOf, understood } from './understood.js';
 import { unitsIn } from './units-meant.js';
+import { resumedBy, waiting } from './waiting.js';
 import { whole } from './whole.js';
 
 export type Exchange = { request: Request; reply: Reply };
@@ -72,15 +73,17 @@ export async function exchanged(heard: Heard): Promise<Exchanged> {
     if (answered.reply.kind === 'problem') break;
     if (!turn.sizeOnly) maker = await withUnitsTyped(bound, maker, turn, request);
     if (setsMaker(request)) maker = await bound.makers.held(turn.user.slackUserId, turn.user.name, turn.at);
-    const resumed = resumedBy(request, answered, talk) ?? datedAgain(request, hadHours, talk);
+    const resumed = [...resumedBy(request, answered, talk), ...datedAgain(request, hadHours, talk)];
     talk =
       asked.has(meaning) && isNewPlan(meaning, request, reply)
         ? { ...withNewPlan(talk, answered.talk), leadsIn: undefined }
         : withEdit(talk, answered.talk, changed, maker.units);
     // Another full request takes the place of the one that waited.
-    if (resumed !== undefined && !queue.some(isOfPiece)) queue.push(resumed);
+    if (!queue.some(isOfPiece)) queue.push(...resumed);
     if (answered.reply.kind === 'question') {
-      talk = waiting(talk, queue);
+      const { talk: open, left } = waiting(talk, queue);
+      talk = open;
+      queue.splice(0, queue.length, ...left);
       break;
     }
   }
@@ -122,26 +125,8 @@ async function withUnitsTyped(bound: Bound, maker: Maker, turn: Said, request: R
   return { ...maker, units };
 }
 
-/** The request that waited, once what it waited for is in: a gauge, a unit. */
-function resumedBy(request: Request, answered: DeskAnswer, before: Conversation): Request | undefined {
-  const { pending } = before;
-  if (pending === undefined || answered.reply.kind === 'question') return undefined;
-  if (request.kind === 'set_units' && pending.holes[0] === 'units') return pending.request;
-  if (request.kind === 'set_hours' && pending.holes[0] === 'hours') return pending.request;
-  if (answered.reply.kind !== 'gauge') return undefined;
-  return pending.holes[0] === 'gauge' ? pending.request : pending.next;
-}
-
 /** The plan in hand once more, where its day waited for the first hours that its maker told. */
-const datedAgain = (request: Request, hadHours: boolean, { pending, subject }: Conversation): Request | undefined =>
+const datedAgain = (request: Request, hadHours: boolean, { pending, subject }: Conversation): Request[] =>
   request.kind === 'set_hours' && !hadHours && pending === undefined && subject?.due !== undefined
-    ? { kind: 'plan', ask: subject, follows: true }
-    : undefined;
-
-/** A plan asked for after a record that raised a question waits for the answer; it is taken off the queue. */
-function waiting(talk: Conversation, queue: Meaning[]): Conversation {
-  const [next] = queue;
-  if (!isOfPiece(next) || talk.pending === undefined) return talk;
-  queue.shift();
-  return { ...talk, pending: { ...talk.pending, next } };
-}
+    ? [{ kind: 'plan', ask: subject, follows: true }]
+    : [];

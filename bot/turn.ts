@@ -174,6 +174,7 @@ async function answeredIn(
     skipped,
     switchTo: other,
     edit: again && (hasChanged || again.made === 0 ? 'read' : 'refused'),
+    waits: replies.at(-1)?.kind === 'question' && (talk.pending?.next?.length ?? 0) > 0,
   });
   let posted: string | undefined;
   if (turn.address !== undefined && !(turn.onHome && replies.at(-1)?.kind === 'work')) {
@@ -229,7 +230,11 @@ function counterPressed({ pressed, input }: Turn, replies: readonly Reply[], cou
 
 /** Queues a card for someone else; names and sizes are all it tells of the one who speaks. */
 async function sendLetter(bound: Bound, { to, turn, reply, units }: Letter, id: string, at: number): Promise<void> {
-  const made = card([reply], { units: units ?? 'in' }, { name: '', mended: [], leftover: [], skipped: 0 });
+  const made = card(
+    [reply],
+    { units: units ?? 'in' },
+    { name: '', mended: [], leftover: [], skipped: 0, waits: false },
+  );
   const body = { text: plainText(made), blocks: blocks(made, turn) };
   await bound.outbox.add(id, to, body, at, expires(to, at));
 }

@@ -60,7 +60,8 @@ async function contextOf(
     subjectPiece: waiting?.piece ?? talk.subject?.piece,
     rowsMake: waiting === undefined ? talk.rowsMake : undefined,
     sizes: talk.subject?.sizes,
-    holes: talk.pending?.holes ?? [],
+    // A size is chosen from those in hand, as it is where nothing waits.
+    holes: talk.pending?.holes.filter((hole) => hole !== 'which_size') ?? [],
     offered: talk.offered.at(-1)?.named ? talk.offered.at(-1)?.says : [],
     held: waiting?.words,
     command,

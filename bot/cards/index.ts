@@ -36,6 +36,8 @@ export type Beside = {
   switchTo?: Units | undefined;
   /** Set for a message that was edited: it was read again, or that failed and what it did before stands. */
   edit?: 'read' | 'refused' | undefined;
+  /** True where more of the message waits for the answer to this question. */
+  waits: boolean;
 };
 
 type Maker = (reply: Reply, printing: Printing, beside: Beside & { stored: boolean }) => Card;
@@ -108,6 +110,7 @@ export function card(replies: readonly Reply[], printing: Printing, beside: Besi
       ...notes.map((words) => printed(words, printing)),
       ...beside.mended.map(({ from, to }) => `Read ${from} as ${to}.`),
       ...(beside.switchTo === undefined ? [] : [switchLine(beside.switchTo)]),
+      ...(beside.waits ? ['Once that is told I go on with the rest.'] : []),
       ...(beside.skipped > 0 ? ['The rest of the message was not done.'] : []),
     ],
     facts: [

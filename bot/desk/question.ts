@@ -1,4 +1,5 @@
 import { MM_PER, type Piece, type Problem, pieceById, pieces, printed, say, type Words } from '../../core/index.js';
+import { answersFor, type Pending } from '../conversation.js';
 import { read } from '../language/read.js';
 import type { Offered } from '../reply.js';
 import type { FormId, OfPiece, PlanAsk, Request, RequestKind } from '../request.js';
@@ -18,11 +19,17 @@ export function asked(
   const { pending } = at.talk;
   const { offers = pending === undefined ? [] : secondOffers(pending.request, request), ...rest } = question;
   const put = { asks: printed(question.asks, { units: at.maker.units ?? 'in' }), examples: [...question.examples] };
-  const next = pending?.holes[0] === 'gauge' && request.kind === 'record_gauge' ? pending.request : pending?.next;
+  const next = pending === undefined ? [] : nextAfter(pending, request);
   return {
     reply: { kind: 'question', ...rest, offers },
     talk: { ...at.talk, pending: { request, holes, next, put, until: at.openUntil } },
   };
+}
+
+/** What waits behind a question goes on waiting behind the next one on the same request, or on the record it waits for. */
+function nextAfter({ request, holes, next = [] }: Pending, asked: Request): Request[] {
+  if (holes[0] === 'gauge' && asked.kind === 'record_gauge') return [request, ...next];
+  return answersFor(asked, request) ? next : [];
 }
 
 /** What was asked about already gets its form: two questions in a row are the most. */

@@ -21,7 +21,7 @@ export const shareDesk: Desk<'share'> = async (request, at) => {
   const readers = await readersOf(request, at);
   if ('code' in readers) return withPicker(shareRefusal(at, readers), readers);
   const meant = await planMeant(at);
-  if ('reply' in meant) return meant;
+  if ('reply' in meant) return meant.reply.kind === 'question' ? waitsForSize(request, meant, at) : meant;
   const planId = meant.work?.work.planId ?? at.talk.planId ?? (await at.store.plans.latest(at.maker.id))?.id;
   if (planId === undefined) throw new Error('a plan that was never stored');
   if (request.rows && !request.sure) return rowsQuestion(request, readers, at);
@@ -38,6 +38,12 @@ function withPicker({ reply, talk }: DeskAnswer, { code }: ShareProblem): DeskAn
 }
 
 const CHOOSE: Offered = { button: 'Choose Who', say: 'share form', request: { kind: 'form', form: 'share' } };
+
+/** Which of several sizes is shared: the share waits until one is chosen. */
+const waitsForSize = (request: ShareRequest, { reply, talk }: DeskAnswer, { openUntil }: At): DeskAnswer => ({
+  reply,
+  talk: { ...talk, pending: { request, holes: ['which_size'], until: openUntil } },
+});
 
 async function readersOf({ with: said }: ShareRequest, at: At): Promise<Reader[] | ShareProblem> {
   if (said === 'here') {

@@ -64,6 +64,28 @@ describe('a plan shared with a co-maker', () => {
     expect((await letterTo('U2'))?.body.text).toMatch(/^Nadia shared a plan: pouch, width 10 in\n/);
   });
 
+  test.each([
+    ['pouch and share it with Owen', ['11 in wide'], 'width 11 in'],
+    ['a pouch 10, 11 and 12 in wide and share it with Owen', ['the second'], 'width 11 in'],
+    ['pouch on the 40 and share it with Owen', ['11 in wide', '40 needles, 110 rows, 22 in, 6 in flat'], 'width 11 in'],
+  ])('goes on once what its plan lacks is told: %s', async (words, told, size) => {
+    const asked = await open.say(words, SENT);
+    expect(replyOf(asked, 'question').kind).toBe('question');
+    expect(await letterTo('U2')).toBeUndefined();
+    for (const text of told) await open.say(text, SENT);
+    expect((await letterTo('U2'))?.body.text).toMatch(new RegExp(`^Nadia shared a plan: pouch, ${size}\n`));
+  });
+
+  test('waits with its plan, said so, and is dropped with it for another', async () => {
+    const asked = await open.say('cowl and share it with Owen', SENT);
+    expect(asked.card.body).toContain('Once that is told I go on with the rest.');
+    await open.say('pouch 11 in wide', SENT);
+    await open.say('cowl and share it with Owen', SENT);
+    await open.say('never mind', SENT);
+    await open.say('cowl 24 in round', SENT);
+    expect(await letterTo('U2')).toBeUndefined();
+  });
+
   test('waits for the gauge of a maker who has none, and is sized by itself once that is told', async () => {
     await share();
     expect(replyOf(await open.say('size it to my gauge', OWEN), 'question').because.parts.join('')).toContain(
