@@ -68,7 +68,7 @@ const FORMS: [RegExp, Request][] = [
     { kind: 'plan', ask: { copies: 1, values: {}, on: {}, focus: [] } },
   ],
   [
-    /^(?:never ?mind|nvm|forget (?:it|that|about it)|cancel(?: (?:it|that))?|stop|drop (?:it|that)|leave it|nothing|no thanks?)(?: (?:then|about (?:it|that)|for now))?$/,
+    /^(?:never ?mind|nvm|forget (?:it|that|about it)|cancel(?: (?:it|that))?|stop|drop (?:it|that)|leave it|keep (?:it|that)(?: as it is)?|nothing|no thanks?)(?: (?:then|about (?:it|that)|for now))?$/,
     { kind: 'drop' },
   ],
   [/^how long$/, { kind: 'show_time' }],
