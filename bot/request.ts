@@ -28,7 +28,7 @@ export * from './asks/value.js';
 export * from './asks/work.js';
 
 /** What a maker wants, whole: every door, button and form ends in one of these. */
-export const Request = z.discriminatedUnion('kind', [
+const requests = z.discriminatedUnion('kind', [
   /** `follows` marks a change to the plan before it. */
   z.object({ kind: z.literal('plan'), ask: PlanAsk, follows: z.boolean().optional() }),
   /** Which of the maker's machines makes a piece best; without `ask`, the plan in hand. */
@@ -214,7 +214,12 @@ export const Request = z.discriminatedUnion('kind', [
     words: z.string().default(''),
   }),
 ]);
-export type Request = z.infer<typeof Request>;
+export type Request = z.infer<typeof requests>;
+
+/** A name of its own, so that the shapes that hold requests are not written out with every kind of them. */
+export interface RequestShape extends z.ZodType<Request> {}
+export const Request: RequestShape = requests;
+
 export type RequestKind = Request['kind'];
 
 /** A request about a piece that is asked for: to plan it, or to find its machine. */

@@ -5,9 +5,15 @@ export type ShareProblem =
   | { code: 'with_oneself' }
   | { code: 'with_the_bot' }
   | { code: 'not_in_a_channel' }
-  /** Nothing was shared with the maker. */
-  | { code: 'nothing_shown' }
-  /** Nothing the maker shared fits the words. */
+  /** No one in particular; `isChannel`: said where it can be posted. */
+  | { code: 'with_everyone'; isChannel: boolean }
+  /** The plan in hand came from nobody. */
+  | { code: 'nobody_to_share_back' }
+  /** Nothing was shared with the maker; `by` whom, where that was said. */
+  | { code: 'nothing_shown'; by?: string | undefined }
+  /** The plan in hand is no one else's, so that there is none to lay it beside. */
+  | { code: 'nothing_beside' }
+  /** Nothing the maker shared fits the words; '' for none named. */
   | { code: 'nothing_shared'; said: string }
   | { code: 'share_withdrawn'; owner: string }
   | { code: 'nothing_changed' }

@@ -242,7 +242,8 @@ async function sendLetter(bound: Bound, { to, turn, reply, units }: Letter, id: 
 /** Requests that leave everything as it was. */
 const LOOKS: readonly Request['kind'][] = [
   ...(['drop', 'help', 'show_gauge', 'show_pieces', 'show_shelf', 'steps', 'tell_gauge', 'thanks', 'unread'] as const),
-  ...(['deleted', 'meaning', 'how_to', 'explain_chance', 'own_count', 'show_log'] as const),
+  ...(['deleted', 'meaning', 'how_to', 'explain_chance', 'own_count'] as const),
+  ...(['show_log', 'show_shares', 'why_apart'] as const),
   ...(['what_helps', 'where', 'which_machine', 'which_size', 'why'] as const),
 ];
 

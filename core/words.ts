@@ -15,6 +15,8 @@ export type Figure =
   | { is: 'chance'; chance: number }
   | { is: 'text'; text: string }
   | { is: 'words'; words: Words }
+  /** Words in the units that the reader does not use. */
+  | { is: 'others'; words: Words }
   /** Words that the short form of a sentence keeps. */
   | { is: 'key'; words: Words };
 
@@ -51,6 +53,8 @@ export const range = (loMm: number, hiMm: number): Figure => ({ is: 'range', loM
 export const tail = (mm: number, times = 1): Figure => ({ is: 'tail', mm, ...(times > 1 && { times }) });
 /** A mass, in grams. */
 export const mass = (g: number): Figure => ({ is: 'mass', g });
+/** The same again in the other system, for brackets. */
+export const inOthers = (words: Words): Figure => ({ is: 'others', words });
 /** A number of things, with its singular and plural. */
 export const count = (n: number, one: string, many = `${one}s`): Figure => ({ is: 'count', count: n, one, many });
 /** A chance between 0 and 1. */

@@ -25,15 +25,31 @@ export function shareSentence(problem: ShareProblem): Sentence {
       return sentence('This is no channel', [
         'Mention me in the channel with "post this here", or say the name of a maker to share it with.',
       ]);
+    case 'with_everyone':
+      return problem.isChannel
+        ? sentence('I share with people one by one, or with this channel', [
+            'Say who should have it, or post it here for all who read this channel.',
+          ])
+        : sentence('I share with people one by one, or with a channel', [
+            'Say who should have it, such as two names with "and" between them. For a whole team, mention me in its channel with "post this here".',
+          ]);
+    case 'nobody_to_share_back':
+      return sentence('The plan in hand is your own', ['Nobody shared it with you, so say who should have it.']);
+    case 'nothing_beside':
+      return sentence("No one else's plan is beside yours here", [
+        'Once you size a plan that was shared with you, I can say why yours comes out as it does.',
+      ]);
     case 'nothing_shown':
       return sentence(
-        'No plan is shared with you here',
+        problem.by === undefined
+          ? 'No plan is shared with you here'
+          : `No plan by ${quoted(problem.by)} is shared with you here`,
         ['Whoever has one can share it with you; a plan of your own needs only a piece and its size.'],
         [AN_EXAMPLE],
       );
     case 'nothing_shared':
       return sentence(
-        problem.said === '' ? 'You have not shared this plan' : `You have shared no plan with ${quoted(problem.said)}`,
+        problem.said === '' ? 'You share no plan now' : `You have shared no plan with ${quoted(problem.said)}`,
         ['Plan a piece, then say who should have it.'],
       );
     case 'share_withdrawn':

@@ -35,6 +35,7 @@ import { showHoursDesk } from './show-hours.js';
 import { showLogDesk } from './show-log.js';
 import { showPiecesDesk } from './show-pieces.js';
 import { showResultsDesk } from './show-results.js';
+import { showSharesDesk } from './show-shares.js';
 import { showShelfDesk } from './show-shelf.js';
 import { showTimeDesk } from './show-time.js';
 import { sizeShareDesk } from './size-share.js';
@@ -54,6 +55,7 @@ import { whereDesk } from './where.js';
 import { whichMachineDesk } from './which-machine.js';
 import { whichSizeDesk } from './which-size.js';
 import { whyDesk } from './why.js';
+import { whyApartDesk } from './why-apart.js';
 import { withdrawShareDesk } from './withdraw-share.js';
 import { yarnLeftDesk } from './yarn-left.js';
 
@@ -111,6 +113,8 @@ const desks: { [K in RequestKind]: Desk<K> } = {
   leave_share: leaveShareDesk,
   send_result: sendResultDesk,
   show_results: showResultsDesk,
+  show_shares: showSharesDesk,
+  why_apart: whyApartDesk,
   batch: batchDesk,
   batch_done: batchDoneDesk,
   batch_without: batchWithoutDesk,

@@ -5,7 +5,7 @@ import { labelOf, ownerName, shareFor, shareRefusal, sizeInWords, takenBy } from
 
 /** What was shared is left as it is: not sized now, or kept in the size it was taken in. */
 export const leaveShareDesk: Desk<'leave_share'> = async ({ shareId, keep }, at) => {
-  const share = await shareFor(shareId, at);
+  const share = await shareFor({ shareId }, at);
   if ('code' in share) return shareRefusal(at, share);
   const owner = await ownerName(share, at);
   const taken = await takenBy(share, at.maker.id, at);

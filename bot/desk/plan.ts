@@ -20,7 +20,7 @@ import { HOURS_OFFERS, pieceQuestion, unitsQuestion } from './question.js';
 import { remindersMoved } from './remind.js';
 import { scheduleAlone } from './schedule.js';
 import { type Behind, holdersBehind } from './send-change.js';
-import { channelOf } from './shares.js';
+import { channelOf, knownAsShared } from './shares.js';
 import { took } from './show-time.js';
 import { sizesPlanned } from './sizes.js';
 import { stripesOf, stripesRead, unsettled } from './stripes.js';
@@ -33,7 +33,8 @@ export const planDesk: Desk<'plan'> = async ({ ask: wanted, follows = false }, a
   const impossible = needleProblems(wanted.on);
   if (impossible.length > 0) return refusal(at, ...impossible);
 
-  const typed = inUnitsOf(unsettled(wanted), at.maker.units);
+  const known = follows ? await knownAsShared(wanted, at) : wanted;
+  const typed = inUnitsOf(unsettled(known), at.maker.units);
   const bare = valuesOf(typed).find((value) => value.is === 'bare');
   if (bare !== undefined) return unitsQuestion({ kind: 'plan', ask: typed, follows }, bare.said ?? '', at);
   if (typed.sizes !== undefined) return sizesPlanned(typed, typed.sizes, piece, follows, at);

@@ -14,6 +14,7 @@ import {
   inLead,
   inOneLine,
   isSameSize,
+  knownAsShared,
   ofSeveral,
   ownOrigin,
   shareRefusal,
@@ -26,7 +27,7 @@ export const sendChangeDesk: Desk<'send_change'> = async (_request, at) => {
   const meant = await planMeant(at);
   if ('reply' in meant) return meant;
   const ask = shownAsk(meant.ask);
-  const origin = ownOrigin(meant.ask, at);
+  const origin = ownOrigin(await knownAsShared(meant.ask, at), at);
   const shares = origin === undefined ? [] : await at.store.shares.of(at.maker.id, origin);
   if (shares.length === 0) return shareRefusal(at, { code: 'nothing_shared', said: '' });
   const behind = shares.filter((share) => !isSameSize(share.ask, ask));

@@ -3,7 +3,8 @@ import { withStored } from '../conversation.js';
 import type { Desk } from './desk.js';
 import { makerMeant } from './makers-meant.js';
 import { UNDO } from './offers.js';
-import { ownerOf, shareRefusal } from './shares.js';
+import { shareDesk } from './share.js';
+import { ownerOf, shareInHand, shareRefusal } from './shares.js';
 
 /** The maker's last result of a shared plan told to its owner: the size, and the rows and needles only if those are said. */
 export const sendResultDesk: Desk<'send_result'> = async ({ rows, to: said }, at) => {
@@ -13,6 +14,9 @@ export const sendResultDesk: Desk<'send_result'> = async ({ rows, to: said }, at
   const owner = result && (await ownerOf(result.origin, at));
   const isOther =
     named !== undefined && result !== undefined && named.id !== (await at.store.shares.ownerOf(result.origin));
+  const came = rows && result === undefined ? await shareInHand(at) : undefined;
+  if (came !== undefined && (named === undefined || named.id === came.ownerId))
+    return shareDesk({ kind: 'share', with: 'back', rows, sure: false }, at);
   if (result === undefined || owner === undefined || isOther)
     return shareRefusal(at, { code: 'no_result', said: named && (said ?? '') });
   const to = rows ? 'rows' : 'size';

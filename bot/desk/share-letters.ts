@@ -3,7 +3,6 @@ import type { Reply } from '../reply.js';
 import type { PlanAsk } from '../request.js';
 import { offersOfShare, turnOfShare } from '../shared-offers.js';
 import type { Address, Maker, Share } from '../store/ports.js';
-import { changesBetween } from './changes.js';
 import type { At, Letter } from './desk.js';
 import { capital } from './names.js';
 import { tried } from './planning.js';
@@ -22,24 +21,31 @@ const readerOf = async ({ to }: Share, at: At): Promise<Maker | undefined> =>
   'makerId' in to ? at.store.makers.get(to.makerId) : undefined;
 
 /** The card that shows a plan to a co-maker, or in a channel. */
-export async function shownLetter(share: Share, owner: string, at: At): Promise<Letter> {
+export async function shownLetter(share: Share, owner: string, note: string, at: At): Promise<Letter> {
   const reader = await readerOf(share, at);
+  const reply = shownCard(share, owner, note);
   const turn = turnOfShare('share', share.id);
-  const reply: Answer = {
+  return { to: addressOf(share, reader), turn, reply, units: reader?.units ?? at.maker.units };
+}
+
+/** What of a shared plan its readers see, with the words that its owner sent along. */
+export function shownCard(share: Share, owner: string, note: string): Answer {
+  const isChannel = 'channel' in share.to;
+  return {
     kind: 'answer',
-    lead: say`${capital(owner)} shared a plan: ${inLead(share.ask)}`,
+    lead: say`${capital(owner)} shared a plan${isChannel ? '' : ' with you'}: ${inLead(share.ask)}`,
     lines: [
       ...ofSeveral(share.ask),
       say`The size is the plan. Your rows come from your own gauge.`,
       ...(share.counts === undefined ? [] : [say`${capital(owner)}'s own: ${countsInWords(share.counts)}.`]),
-      ...(reader === undefined
+      ...(note === '' ? [] : [say`${capital(owner)} says: "${note}"`]),
+      ...(isChannel
         ? [say`Sizing it answers you alone.`]
         : [say`${capital(owner)} sees that you took it. Your rows and gauge stay yours unless you share them.`]),
     ],
     examples: [],
-    offers: offersOfShare(turn).slice(0, reader === undefined ? 1 : undefined),
+    offers: offersOfShare(turnOfShare('share', share.id)).slice(0, isChannel ? 1 : undefined),
   };
-  return { to: addressOf(share, reader), turn, reply, units: reader?.units ?? at.maker.units };
 }
 
 export const countsInWords = ({ rows, needles }: { rows: number; needles?: number | undefined }): Words =>
@@ -49,11 +55,10 @@ export const countsInWords = ({ rows, needles }: { rows: number; needles?: numbe
 export async function changedLetter(share: Share, was: PlanAsk, owner: string, at: At): Promise<Letter> {
   const reader = await readerOf(share, at);
   const taken = reader && (await takenBy(share, reader.id, at));
-  const changes = changesBetween(was, share.ask).reduce((line, words) => say`${line}; ${words}`);
   const turn = turnOfShare(taken === undefined ? 'share' : 'change', share.id);
   const own =
     reader === undefined || taken === undefined
-      ? [say`It was ${sizeInWords(was)}.`]
+      ? []
       : await onOwnGauge(share, (await at.store.shares.askOf(share.id, taken.revision)) ?? was, {
           ...at,
           maker: reader,
@@ -61,7 +66,7 @@ export async function changedLetter(share: Share, was: PlanAsk, owner: string, a
   const reply: Answer = {
     kind: 'answer',
     lead: say`${capital(owner)} changed the ${labelOf(share.ask)} they shared`,
-    lines: [say`Changed: ${changes}.`, ...own],
+    lines: [say`Now ${sizeInWords(share.ask)}, was ${sizeInWords(was)}.`, ...own],
     examples: [],
     offers: offersOfShare(turn).slice(0, reader === undefined ? 1 : undefined),
   };

@@ -1,6 +1,7 @@
 import { type Plan, say } from '../../core/index.js';
 import { withStored } from '../conversation.js';
 import type { Effect } from '../effect.js';
+import { isSlackUserId } from '../mention.js';
 import type { Offered } from '../reply.js';
 import type { PlanAsk, Request } from '../request.js';
 import type { ShareProblem } from '../share-problem.js';
@@ -11,15 +12,30 @@ import { UNDO } from './offers.js';
 import { planMeant } from './plan-meant.js';
 import { asked } from './question.js';
 import { shownLetter } from './share-letters.js';
-import { channelOf, countsOf, inOneLine, labelOf, ownOrigin, shareRefusal, shownAsk, sizeInWords } from './shares.js';
+import {
+  channelOf,
+  countsOf,
+  inOneLine,
+  labelOf,
+  ownerName,
+  ownOrigin,
+  shareInHand,
+  shareRefusal,
+  shownAsk,
+  sizeInWords,
+} from './shares.js';
 
 type ShareRequest = Request & { kind: 'share' };
+/** No one by name. */
+const EVERYONE =
+  /^@?(?:everyone|everybody|all|all of (?:us|them)|us|them|(?:the |my |our )?(?:whole |entire )?(?:team|group|makers|others|workspace))$/i;
+
 type Reader = { name: string; to: Share['to'] };
 
 /** A plan shown to co-makers or in a channel: its size, and one's own rows only where that was chosen, knowing what they tell. */
 export const shareDesk: Desk<'share'> = async (request, at) => {
   const readers = await readersOf(request, at);
-  if ('code' in readers) return withPicker(shareRefusal(at, readers), readers);
+  if ('code' in readers) return notShared(request, readers, at);
   const meant = await planMeant(at);
   if ('reply' in meant) return meant.reply.kind === 'question' ? waitsForSize(request, meant, at) : meant;
   const planId = meant.work?.work.planId ?? at.talk.planId ?? (await at.store.plans.latest(at.maker.id))?.id;
@@ -32,11 +48,6 @@ export const shareDesk: Desk<'share'> = async (request, at) => {
   return shared({ ...request, planId }, readers, subject, meant.plan, at);
 };
 
-/** Where nobody is named, they can be picked. */
-function withPicker({ reply, talk }: DeskAnswer, { code }: ShareProblem): DeskAnswer {
-  return { reply: code === 'with_the_bot' ? { ...reply, offers: [CHOOSE] } : reply, talk };
-}
-
 const CHOOSE: Offered = { button: 'Choose Who', say: 'share form', request: { kind: 'form', form: 'share' } };
 
 /** Which of several sizes is shared: the share waits until one is chosen. */
@@ -45,7 +56,21 @@ const waitsForSize = (request: ShareRequest, { reply, talk }: DeskAnswer, { open
   talk: { ...talk, pending: { request, holes: ['which_size'], until: openUntil } },
 });
 
+/** Why it is not shared: where nobody in particular is named they can be picked, and in a channel it can be posted there. */
+function notShared(request: ShareRequest, problem: ShareProblem, at: At): DeskAnswer {
+  const { reply, talk } = shareRefusal(at, problem);
+  const isOpen = problem.code === 'with_everyone' || problem.code === 'with_the_bot';
+  const isHere = problem.code === 'with_everyone' && problem.isChannel;
+  const here: Offered = { button: 'Post Here', say: 'post this here', request: { ...request, with: 'here' } };
+  return { reply: isOpen ? { ...reply, offers: isHere ? [here, CHOOSE] : [CHOOSE] } : reply, talk };
+}
+
 async function readersOf({ with: said }: ShareRequest, at: At): Promise<Reader[] | ShareProblem> {
+  if (said === 'back') {
+    const came = await shareInHand(at);
+    if (came === undefined) return { code: 'nobody_to_share_back' };
+    return [{ name: await ownerName(came, at), to: { makerId: came.ownerId } }];
+  }
   if (said === 'here') {
     const to = channelOf(at);
     return to === undefined ? { code: 'not_in_a_channel' } : [{ name: 'this channel', to }];
@@ -53,9 +78,23 @@ async function readersOf({ with: said }: ShareRequest, at: At): Promise<Reader[]
   const meant: (Maker | ShareProblem)[] = [];
   for (const name of said) meant.push(await makerMeant(name, at));
   const problem = meant.find((one): one is ShareProblem => 'code' in one);
+  if (problem?.code === 'no_such_maker' && EVERYONE.test(problem.said))
+    return { code: 'with_everyone', isChannel: channelOf(at) !== undefined };
   if (problem !== undefined) return problem;
   const makers = meant.filter((one): one is Maker => !('code' in one));
-  return makers.map((maker) => ({ name: shownName(maker), to: { makerId: maker.id } }));
+  return [...new Map(makers.map((maker) => [maker.id, maker])).values()].map((maker) => ({
+    name: shownName(maker),
+    to: { makerId: maker.id },
+  }));
+}
+
+/** Notes go along this far. */
+const MOST_NOTED = 300;
+
+/** The words that go along, on one line. */
+function noteOf({ note = '' }: ShareRequest): { note: string; isCut: boolean } {
+  const line = note.replace(/\s+/g, ' ').trim();
+  return { note: [...line].slice(0, MOST_NOTED).join(''), isCut: [...line].length > MOST_NOTED };
 }
 
 const namesOf = (readers: readonly Reader[]): string =>
@@ -63,6 +102,18 @@ const namesOf = (readers: readonly Reader[]): string =>
     readers.map(({ name }) => name),
     'maker',
   );
+
+/** One's own rows as well, with words for it where each who has it can be named in them. */
+function rowsToo(request: ShareRequest): Offered {
+  const { with: to } = request;
+  const names =
+    typeof to !== 'string' && to.every((name) => !isSlackUserId(name.replace('@', ''))) ? to.join(' and ') : '';
+  return {
+    button: 'Add My Rows',
+    ...(names !== '' && { say: `share my rows with ${names}` }),
+    request: { kind: 'share', with: to, rows: true, sure: false },
+  };
+}
 
 function rowsQuestion(request: ShareRequest, readers: readonly Reader[], at: At): DeskAnswer {
   const names = namesOf(readers);
@@ -88,6 +139,7 @@ async function shared(
   const origin = ownOrigin(subject, at) ?? request.planId;
   const ask = shownAsk(subject);
   const counts = request.rows ? countsOf(plan) : undefined;
+  const { note, isCut } = noteOf(request);
   const before = await at.store.shares.of(at.maker.id, origin);
   const letters: Letter[] = [];
   const effects: Effect[] = [];
@@ -101,7 +153,7 @@ async function shared(
         ? { did: 'shared', shareId: id }
         : { did: 'changed_share', shareId: id, from: earlier.revision, to: share.revision },
     );
-    letters.push(await shownLetter(share, shownName(at.maker), at));
+    letters.push(await shownLetter(share, shownName(at.maker), note, at));
   }
   const names = namesOf(readers);
   const talk = { ...at.talk, subject, planId: request.planId, pending: undefined };
@@ -112,10 +164,16 @@ async function shared(
       lead: say`Shared with ${names}: the ${labelOf(ask)}`,
       lines: [
         say`They see its size: ${sizeInWords(ask)}. ${request.rows ? 'They see your rows and needles as they are now, too.' : 'Your rows, needles and yarn stay yours.'}`,
+        ...(note === '' ? [] : [say`With your note: "${note}"`]),
+        ...(isCut ? [say`Your note was longer; its first ${MOST_NOTED} characters went along.`] : []),
         say`You can change or withdraw it any time; what was read cannot be unread.`,
       ],
       examples: ['withdraw it', 'how did it land'],
-      offers: [{ button: 'Withdraw', request: { kind: 'withdraw_share' } }, UNDO],
+      offers: [
+        ...(request.rows ? [] : [rowsToo(request)]),
+        { button: 'Withdraw', request: { kind: 'withdraw_share' } },
+        UNDO,
+      ],
     },
     talk: withStored(talk, `the share with ${names}`, effects),
     letters,

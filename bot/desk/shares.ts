@@ -1,11 +1,11 @@
-import { type Plan, pieceById, say, type Words } from '../../core/index.js';
+import { inOthers, length, type Plan, pieceById, range, SIDES, say, type Words } from '../../core/index.js';
 import type { PlanAsk, SharedCounts, Value } from '../request.js';
 import type { ShareProblem } from '../share-problem.js';
 import type { Share } from '../store/ports.js';
 import { askInWords } from './changes.js';
 import { type At, type DeskAnswer, refusal } from './desk.js';
 import { inUse } from './in-use.js';
-import { shownName } from './makers-meant.js';
+import { makerMeant, shownName } from './makers-meant.js';
 import { capital } from './names.js';
 
 export const shareRefusal = (at: At, problem: ShareProblem): DeskAnswer => refusal(at, { code: 'of_share', problem });
@@ -26,6 +26,14 @@ export const shownAsk = (ask: PlanAsk): PlanAsk => ({
 export const ownOrigin = ({ shared }: PlanAsk, { maker }: At): string | undefined =>
   shared?.held === undefined ? shared?.origin : `${shared.held.shareId}:${maker.id}`;
 
+/** A plan that was shared in another talk than this, known as shared in this one too. */
+export async function knownAsShared(ask: PlanAsk, { maker, store, talk }: At): Promise<PlanAsk> {
+  const { planId } = talk;
+  if (ask.shared !== undefined || planId === undefined) return ask;
+  const isShared = (await store.shares.of(maker.id, planId)).length > 0;
+  return isShared ? { ...ask, shared: { origin: planId } } : ask;
+}
+
 /** In the reader's units; what goes in is told by its sides as they were typed. */
 function untyped(value: Value): Value {
   const { said, assumed, given, ...rest } = value;
@@ -34,16 +42,28 @@ function untyped(value: Value): Value {
 
 export const isSameSize = (a: PlanAsk, b: PlanAsk): boolean => JSON.stringify(a.values) === JSON.stringify(b.values);
 
-/** The sizes of a plan: `width 10 3/4 to 11 1/4 in`. */
-export const sizeInWords = (ask: PlanAsk): Words => askInWords(ask).reduce((line, words) => say`${line}, ${words}`);
+const adjectives: Readonly<Record<string, { adjective: string }>> = SIDES;
+
+/** Each size of a shown plan in the reader's units and the others: `60 to 64 cm round (23 5/8 to 25 1/4 in)`. */
+const sizesOf = (ask: PlanAsk): Words[] =>
+  Object.entries(ask.values).flatMap(([id, value]) => {
+    const side = adjectives[id]?.adjective;
+    if (side === undefined || (value.is !== 'length' && value.is !== 'window'))
+      return askInWords({ ...ask, values: { [id]: value } });
+    const size = value.is === 'length' ? say`${length(value.mm)}` : say`${range(value.loMm, value.hiMm)}`;
+    return [say`${size} ${side} (${inOthers(size)})`];
+  });
+
+/** The sizes of a shown plan, by their sides where they have one. */
+export const sizeInWords = (ask: PlanAsk): Words => sizesOf(ask).reduce((line, words) => say`${line}, ${words}`);
 
 /** A line of all sizes, for a card whose lead has room for one alone. */
 export const ofSeveral = (ask: PlanAsk): Words[] =>
-  askInWords(ask).length > 1 ? [say`${capital(labelOf(ask))}: ${sizeInWords(ask)}.`] : [];
+  sizesOf(ask).length > 1 ? [say`${capital(labelOf(ask))}: ${sizeInWords(ask)}.`] : [];
 
-/** `pouch, width 11 in`: with its size where it has one alone. */
+/** `pouch, 28 cm wide (11 in)`: with its size where it has one alone. */
 export const inLead = (ask: PlanAsk): Words =>
-  askInWords(ask).length > 1 ? say`${labelOf(ask)}` : say`${labelOf(ask)}, ${sizeInWords(ask)}`;
+  sizesOf(ask).length > 1 ? say`${labelOf(ask)}` : say`${labelOf(ask)}, ${sizeInWords(ask)}`;
 
 /** Two names, or how many there are. */
 export const inOneLine = (names: readonly string[], one: string): string =>
@@ -70,17 +90,38 @@ export function channelOf({ place }: At): { channel: string; threadTs: string | 
   return (door === 'thread' || door === 'command') && !channel.startsWith('D') ? { channel, threadTs } : undefined;
 }
 
-/** The share a request is about, as long as it is for the one who asks: to them, or in a channel. */
-export async function shareFor(shareId: string | undefined, at: At): Promise<Share | ShareProblem> {
+type ShownBy = { by?: string | undefined; piece?: string | undefined };
+
+/** More shares than these are not looked through. */
+const MOST_SHOWN = 100;
+
+/** What others show the maker, in this channel first, the last first; of one owner or piece where that is said. */
+export async function sharesShown({ by, piece }: ShownBy, at: At): Promise<Share[] | ShareProblem> {
+  const owner = by === undefined ? undefined : await makerMeant(by, at);
+  if (owner !== undefined && 'code' in owner) return owner;
   const channel = channelOf(at);
-  const held = shareId ?? at.talk.subject?.shared?.held?.shareId;
-  const share =
-    held === undefined
-      ? ((channel && (await at.store.shares.latest({ channel: channel.channel }))) ??
-        (await at.store.shares.latest({ makerId: at.maker.id })))
-      : await at.store.shares.get(held);
+  const shares = [
+    ...(channel === undefined ? [] : await at.store.shares.shownTo({ channel: channel.channel }, MOST_SHOWN)),
+    ...(await at.store.shares.shownTo({ makerId: at.maker.id }, MOST_SHOWN)),
+  ];
+  return shares.filter(
+    ({ ownerId, ask }) => (owner === undefined || ownerId === owner.id) && (piece === undefined || ask.piece === piece),
+  );
+}
+
+/** The share a request is about, as long as it is for the one who asks: to them, or in a channel. */
+export async function shareFor(
+  meant: ShownBy & { shareId?: string | undefined },
+  at: At,
+): Promise<Share | ShareProblem> {
+  const { by, piece } = meant;
+  const inHand = by === undefined && piece === undefined ? at.talk.subject?.shared?.held?.shareId : undefined;
+  const shareId = meant.shareId ?? inHand;
+  const shown = shareId === undefined ? await sharesShown(meant, at) : [];
+  if ('code' in shown) return shown;
+  const share = shareId === undefined ? shown[0] : await at.store.shares.get(shareId);
   if (share === undefined || ('makerId' in share.to && share.to.makerId !== at.maker.id))
-    return { code: 'nothing_shown' };
+    return { code: 'nothing_shown', by };
   return share.isWithdrawn ? { code: 'share_withdrawn', owner: await ownerName(share, at) } : share;
 }
 
@@ -96,6 +137,13 @@ export async function nameOf(makerId: string, at: At): Promise<string> {
 export async function ownerOf(origin: string, at: At): Promise<string | undefined> {
   const ownerId = await at.store.shares.ownerOf(origin);
   return ownerId === undefined || ownerId === at.maker.id ? undefined : nameOf(ownerId, at);
+}
+
+/** The share that the plan in hand came by, withdrawn or not; undefined for a plan of one's own. */
+export async function shareInHand({ maker, store, talk }: At): Promise<Share | undefined> {
+  const ask = talk.subject ?? (await store.plans.latest(maker.id))?.ask;
+  const { held } = ask?.shared ?? {};
+  return held && store.shares.get(held.shareId);
 }
 
 /** Who a share is shown to, in words. */

@@ -9,9 +9,13 @@ import { labelOf, nameOf, ownOrigin, shareRefusal, shownTo } from './shares.js';
 const MOST_LISTED = 20;
 
 /** How the pieces of a shared plan came out: to its owner all that was sent, to one who holds it their own alone. */
-export const showResultsDesk: Desk<'show_results'> = async (_request, at) => {
-  const { subject } = at.talk;
-  const origin = (subject && ownOrigin(subject, at)) ?? (await at.store.shares.of(at.maker.id)).at(-1)?.origin;
+export const showResultsDesk: Desk<'show_results'> = async ({ piece }, at) => {
+  const inHand = at.talk.subject;
+  const subject = piece === undefined || inHand?.piece === piece ? inHand : undefined;
+  const last = (await at.store.shares.of(at.maker.id)).findLast(
+    ({ ask }) => piece === undefined || ask.piece === piece,
+  );
+  const origin = (subject && ownOrigin(subject, at)) ?? last?.origin;
   const own = origin === undefined ? [] : await at.store.shares.of(at.maker.id, origin);
   const isOwner = own.length > 0;
   const results = await resultsOf([origin, subject?.shared?.origin], at);

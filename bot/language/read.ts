@@ -15,7 +15,7 @@ import { piecePlaces } from './readers/pieces.js';
 import { shortRequest } from './readers/short.js';
 import { sizeChosen } from './readers/size-choices.js';
 import { dueOf, withRemarks } from './remarks.js';
-import { sharingBehind, sharingIn } from './sharing.js';
+import { sharingBehind, sharingIn, sharingNoted } from './sharing.js';
 import { isLeftOut, isLeftOver, type Sheet, saidBetween, sheetOf, whichOf, whyOf } from './sheet.js';
 import { together } from './together.js';
 import { overWords, type Token, tokenized } from './token.js';
@@ -56,6 +56,8 @@ export function read(text: string, context: Context): Reading {
         tokens: [...before.trace.tokens, usedWhole(trimmed.replace(behind.plan, ''), behind.share)],
       },
     };
+  const noted = sharingNoted(trimmed, context.pieces);
+  if (noted !== undefined) return whole(noted);
   const joined = together(trimmed, context, (part) => read(part, context));
   if (joined !== undefined) return joined;
   const short =
@@ -70,8 +72,8 @@ export function read(text: string, context: Context): Reading {
 
   const owned = machinesOwned(trimmed);
   if (owned !== undefined) return { meanings: owned, trace: { tokens: [], mended: [], leftover: [] } };
-  const noted = noteIn(trimmed);
-  const unnoted = trimmed.slice(0, noted?.start);
+  const remark = noteIn(trimmed);
+  const unnoted = trimmed.slice(0, remark?.start);
   const days = daysIn(unnoted, context);
   const figures = inFigures(days.reduce(blanked, unnoted));
   const typed = overWords(joinedTokens(figures.text, tokenized(figures.text)), figures.places);
@@ -90,7 +92,7 @@ export function read(text: string, context: Context): Reading {
     return read(`${context.held}, ${trimmed}`, { ...context, held: undefined, holes: [] });
   }
   const found = meaningsOf(sheet, context, dueOf(days));
-  const { meanings, unused } = withRemarks(found, days, noted?.note);
+  const { meanings, unused } = withRemarks(found, days, remark?.note);
   const leftover = [...leftoverOf(sheet), ...unanswered(sheet, meanings), ...unused];
   return { meanings, trace: { tokens: usesOf(sheet), mended, leftover } };
 }

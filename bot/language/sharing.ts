@@ -1,7 +1,8 @@
 import type { Piece } from '../../core/index.js';
 import type { Request } from '../request.js';
+import { shareQuestion } from './readers/share-questions.js';
 
-const IT = '(?:it|this|that|(?:this|that|the|my) (?<what>\\p{L}[\\p{L} -]{0,30}?))';
+const IT = '(?:it|this|that|mine|(?:this|that|the|my) (?<what>\\p{L}[\\p{L} -]{0,30}?))';
 const ROWS = '(?:my )?(?:own )?(?:rows(?: and needles)?|needles(?: and rows)?|counts|gauge)';
 
 const PLAN_WORDS = ['plan', 'piece', 'size', 'one', 'share'];
@@ -51,12 +52,31 @@ const FORMS: [RegExp, Request][] = [
   ],
 ];
 
+/** To whoever shared it: `share it back to her, with my rows`. */
+const BACK = new RegExp(`^(?:share|send|show)(?: ${IT}| my size)? back(?: (?:to|with) (?:her|him|them))?$`, 'iu');
+
+/** Words that go along: `share this with Owen: for Saturday`, `... and say we need two`. */
+const NOTED = [
+  /^(?<head>.+?)[,;]?\s+(?:(?:and|with)\s+)?(?:(?:add|write)\s+)?(?:an?\s+|the\s+)?(?:note|message)\s*[:,]\s*(?<note>\S.*)$/isu,
+  /^(?<head>[^:]+?)\s*:\s+(?<note>\S.*)$/su,
+  /^(?<head>.+?),?\s+(?:and\s+(?:say|tell\s+(?:them|him|her)|write)|saying)(?:\s+that)?[:,]?\s+(?<note>\S.*)$/isu,
+];
+
+/** A text and the note at its end, out of its quotes. */
+function noted(text: string): { head: string; note: string } | undefined {
+  const groups = NOTED.map((form) => form.exec(text)?.groups).find((found) => found !== undefined);
+  if (groups?.head === undefined || groups.note === undefined) return undefined;
+  return { head: groups.head, note: groups.note.replace(/^(["“'])(.*)["”']$/su, '$2').trim() };
+}
+
 /** What came out, told to one by name: `tell Nadia my rows`. */
 const TELL =
   /^(?<how>send|tell|show) (?!me\b|us\b|them\b|it\b|the\b|my\b)(?<who>@?[\p{L}\d'-]+) (?:(?:the|my) )?(?<what>size|(?:size and (?:(?:the|my) )?)?rows(?: and needles)?)$/iu;
 
 /** Longer texts are of more than sharing. */
 const MOST_CHARACTERS = 300;
+/** With the words that go along. */
+const MOST_NOTED = 1500;
 
 /** Names joined: `Owen and Lotte`. */
 const names = (who: string): string[] =>
@@ -71,13 +91,22 @@ const share = (who: string, rows: boolean): Request | undefined => {
   return all.length === 0 ? undefined : { kind: 'share', with: all, rows, sure: false };
 };
 
+const IS_SHARE = /^(?:please |ok |okay |now )?(?:share|show|send|post|put)\b/i;
+
+/** A share with words that go along to the end of the message. */
+export function sharingNoted(text: string, pieces: readonly Piece[]): Request | undefined {
+  const { head, note } = (IS_SHARE.test(text) && text.length <= MOST_NOTED && noted(text)) || {};
+  const found = head === undefined ? undefined : sharingIn(head, pieces);
+  return found?.kind === 'share' ? { ...found, note } : undefined;
+}
+
 /** A message that is all about sharing a plan: `share this with Owen`, `take the change`, `how did it land`. */
 export function sharingIn(text: string, pieces: readonly Piece[]): Request | undefined {
-  const isPlan = (what = 'plan'): boolean =>
-    PLAN_WORDS.includes(what.toLowerCase()) || pieces.some(({ words }) => words.includes(what.toLowerCase()));
+  const pieceOf = (what: string) => pieces.find(({ words }) => words.includes(what.toLowerCase()))?.id;
+  const isPlan = (what = 'plan'): boolean => PLAN_WORDS.includes(what.toLowerCase()) || pieceOf(what) !== undefined;
   if (text.length > MOST_CHARACTERS) return undefined;
   const plain = text.replace(/^(?:please|ok|okay|now),? /i, '').replace(/(?:,? please)?[\s.!?]*$/i, '');
-  const form = FORMS.find(([words]) => words.test(plain))?.[1];
+  const form = FORMS.find(([words]) => words.test(plain))?.[1] ?? shareQuestion(plain, pieceOf);
   if (form !== undefined) return form;
   const { how, who: to, what = '' } = TELL.exec(plain)?.groups ?? {};
   const isRows = /rows/i.test(what);
@@ -85,11 +114,16 @@ export function sharingIn(text: string, pieces: readonly Piece[]): Request | und
     return how?.toLowerCase() === 'show' ? share(to, isRows) : { kind: 'send_result', rows: isRows, to };
   const taken = WITHDRAW.exec(plain);
   if (taken !== null && isPlan(taken.groups?.what) && !/^take back(?: (?:it|that|this))?$/i.test(plain))
-    return { kind: 'withdraw_share', ...(taken.groups?.who && { with: taken.groups.who }) };
+    return {
+      kind: 'withdraw_share',
+      ...(taken.groups?.who && { with: taken.groups.who }),
+      ...(taken.groups?.what && pieceOf(taken.groups.what) && { piece: pieceOf(taken.groups.what) }),
+    };
   const ofRows = SHARE_ROWS.exec(plain);
   if (ofRows?.groups?.who) return share(ofRows.groups.who, true);
   const bare = plain.replace(WITH_ROWS, '').replace(SIZE_ONLY, '');
   const rows = WITH_ROWS.test(plain) || new RegExp(`with ${ROWS},? (?:with|to) `, 'iu').test(plain);
+  if (BACK.test(bare)) return { kind: 'share', with: 'back', rows, sure: false };
   const post = POST.exec(bare)?.groups;
   if (isPlan(post?.what) && HERE.test(post?.where ?? '')) return { kind: 'share', with: 'here', rows, sure: false };
   const shared = SHARE.exec(bare)?.groups;
@@ -110,6 +144,6 @@ export function sharingBehind(text: string, pieces: readonly Piece[]): { plan: s
   if (text.length > MOST_CHARACTERS) return undefined;
   const around = AROUND.map((form) => form.exec(text)?.groups).find((groups) => groups !== undefined);
   const { plan, tail = `share this with ${around?.who}` } = around ?? BEHIND.exec(text)?.groups ?? {};
-  const share = plan === undefined ? undefined : sharingIn(tail, pieces);
+  const share = plan === undefined ? undefined : (sharingNoted(tail, pieces) ?? sharingIn(tail, pieces));
   return plan !== undefined && share?.kind === 'share' ? { plan, share } : undefined;
 }

@@ -110,6 +110,8 @@ function printedFigure(figure: Figure, printing: Printing): string {
       return printedChance(figure.chance);
     case 'text':
       return figure.text;
+    case 'others':
+      return printed(figure.words, { ...printing, units: otherUnits(printing.units) });
     case 'words':
     case 'key':
       return printed(figure.words, printing);

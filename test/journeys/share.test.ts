@@ -57,7 +57,7 @@ test('a co-maker mentioned gets the plan in a direct message, and its button siz
   expect(both.find(({ channel }) => channel === DIRECT)?.text).toMatch(
     new RegExp(`^Shared with <@${OWEN}>: the pouch`),
   );
-  expect(card?.text).toMatch(/^<@U0NADIA> shared a plan: pouch, width 11 in/);
+  expect(card?.text).toMatch(/^<@U0NADIA> shared a plan with you: pouch, 11 in wide/);
   expect(JSON.stringify(card?.blocks)).toContain('{"type":"user","user_id":"U0NADIA"');
   expect(card?.text).not.toMatch(/\d{3}|46/);
 
@@ -77,7 +77,7 @@ test('a plan posted in a channel shows its size there, and its button answers th
   await bot.settled();
   expect((await whisper).text).toMatch(/^Shared with this channel/);
   const card = await shown;
-  expect(card).toMatchObject({ channel: CHANNEL, text: expect.stringContaining('pouch, width 11 in') });
+  expect(card).toMatchObject({ channel: CHANNEL, text: expect.stringContaining('pouch, 11 in wide') });
   const answer = bot.api.expectsResponse(RESPONSE_URL);
   await bot.send(pressedBy(OWEN, CHANNEL, buttonsOf(card)[0] as Button));
   expect((await answer).text).toMatch(/^Which piece have you measured/);

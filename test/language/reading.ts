@@ -267,13 +267,17 @@ function workLine(meaning: Meaning): string {
     case 'set_hours':
       return joined(['set_hours', meaning.hours.map(hoursLine).join(' + ')]);
     case 'share': {
-      const who = meaning.with === 'here' ? 'here' : meaning.with.join('+');
-      return joined(['share', who, meaning.rows && 'rows']);
+      const who = typeof meaning.with === 'string' ? meaning.with : meaning.with.join('+');
+      return joined(['share', who, meaning.rows && 'rows', meaning.note && `note="${meaning.note}"`]);
     }
     case 'withdraw_share':
-      return joined(['withdraw_share', meaning.with]);
+      return joined(['withdraw_share', meaning.every && 'every', meaning.piece, meaning.with]);
     case 'size_share':
-      return joined(['size_share', meaning.change && 'change']);
+      return joined(['size_share', meaning.change && 'change', meaning.piece, meaning.by && `by=${meaning.by}`]);
+    case 'show_shares':
+      return joined(['show_shares', meaning.of, meaning.one && 'one', meaning.piece, meaning.by && `by=${meaning.by}`]);
+    case 'why_apart':
+      return `why_apart ${meaning.of}`;
     case 'leave_share':
       return joined(['leave_share', meaning.keep && 'keep']);
     case 'send_result':

@@ -41,8 +41,8 @@ export function sharesContract(name: string, store: () => Store): void {
         const first = { ...share, revision: 1, isWithdrawn: false };
         expect(await s.shares.of(nadia.id)).toEqual([first]);
         expect(await s.shares.of(owen.id)).toEqual([]);
-        expect(await s.shares.latest({ makerId: owen.id })).toEqual(first);
-        expect(await s.shares.latest({ channel: 'C1' })).toBeUndefined();
+        expect(await s.shares.shownTo({ makerId: owen.id }, 9)).toEqual([first]);
+        expect(await s.shares.shownTo({ channel: 'C1' }, 9)).toEqual([]);
         expect(await s.shares.ownerOf('p1')).toBe(nadia.id);
 
         expect(await s.shares.revise(id, LARGE, COUNTS)).toBe(2);
@@ -54,7 +54,7 @@ export function sharesContract(name: string, store: () => Store): void {
 
         await s.shares.withdraw(id, AT + 1);
         expect(await s.shares.of(nadia.id)).toEqual([]);
-        expect(await s.shares.latest({ makerId: owen.id })).toBeUndefined();
+        expect(await s.shares.shownTo({ makerId: owen.id }, 9)).toEqual([]);
         expect((await s.shares.get(id))?.isWithdrawn).toBe(true);
         await s.shares.restore(id);
         expect(await s.shares.of(nadia.id, 'p1')).toHaveLength(1);
@@ -79,7 +79,7 @@ export function sharesContract(name: string, store: () => Store): void {
         const { share } = await pair(s);
         const to = { channel: 'C1', threadTs: '17.1' };
         await s.shares.add({ ...share, to, at: AT });
-        expect((await s.shares.latest({ channel: 'C1' }))?.to).toEqual(to);
+        expect((await s.shares.shownTo({ channel: 'C1' }, 9)).map((one) => one.to)).toEqual([to]);
       });
     });
 

@@ -24,8 +24,8 @@ export type Shares = {
   get(id: string): Promise<Share | undefined>;
   /** An owner's shares not withdrawn, the one made first first; of this origin alone, where one is given. */
   of(ownerId: string, origin?: string): Promise<Share[]>;
-  /** The share made last for this maker, or in this channel, that is not withdrawn. */
-  latest(to: { makerId: string } | { channel: string }): Promise<Share | undefined>;
+  /** Those made for this maker, or in this channel, that are not withdrawn, the last first; so many at most. */
+  shownTo(to: { makerId: string } | { channel: string }, most: number): Promise<Share[]>;
   /** Shows another size, or other rows, to the same; returns the number of the revision. */
   revise(id: string, ask: PlanAsk, counts: SharedCounts | undefined): Promise<number>;
   /** Makes one of its revisions the one that is shown. */

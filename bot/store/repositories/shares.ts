@@ -75,16 +75,16 @@ export function shares(db: Kysely<Tables>, workspaceId: string): Bound['shares']
       return rows.map(share);
     },
 
-    async latest(to) {
-      const row = await ('makerId' in to
+    async shownTo(to, most) {
+      const rows = await ('makerId' in to
         ? shown().where('share.to_maker', '=', to.makerId)
         : shown().where('share.to_channel', '=', to.channel)
       )
         .orderBy('share.at_ms', 'desc')
         .orderBy('share.id', 'desc')
-        .limit(1)
-        .executeTakeFirst();
-      return row && share(row);
+        .limit(most)
+        .execute();
+      return rows.map(share);
     },
 
     async setRevision(id, revision) {

@@ -49,7 +49,7 @@ const SOME = [...new Set(REPLIES.map(codeOf))].flatMap((title) =>
     .slice(-SEVERAL)
     .map((reply, i) => ({ title: `${title} ${i + 1}`, reply })),
 );
-const BESIDE = { mended: [], leftover: [], skipped: 0, waits: [] };
+const BESIDE = { mended: [], leftover: [], skipped: 0, waits: false };
 
 describe.each(NAMES)('under names of $title, with lists of 200', (names) => {
   test.each(SOME)('$title keeps to the limits of blocks and of text', ({ reply }) => {

@@ -35,7 +35,7 @@ describe('a plan shared with a co-maker', () => {
     const told = await share();
     expect(told.card.lead).toBe('Shared with Owen: the pouch');
     const letter = await letterTo('U2');
-    expect(letter?.body.text).toMatch(/^Nadia shared a plan: pouch, width 11 in\n/);
+    expect(letter?.body.text).toMatch(/^Nadia shared a plan with you: pouch, 11 in wide \(28 cm\)\n/);
     expect(letter?.body.text).not.toMatch(/\b(?:109|110|46|22|6 3\/4)\b/);
     expect(blockFaults(letter?.body.blocks as never)).toEqual([]);
   });
@@ -61,19 +61,19 @@ describe('a plan shared with a co-maker', () => {
   test('is made and shared in one message', async () => {
     const told = await open.say('pouch 10 in wide, share it with @Owen', SENT);
     expect(told.exchanges.map(({ reply }) => reply.kind)).toEqual(['plan', 'answer']);
-    expect((await letterTo('U2'))?.body.text).toMatch(/^Nadia shared a plan: pouch, width 10 in\n/);
+    expect((await letterTo('U2'))?.body.text).toMatch(/^Nadia shared a plan with you: pouch, 10 in wide \(25.5 cm\)\n/);
   });
 
   test.each([
-    ['pouch and share it with Owen', ['11 in wide'], 'width 11 in'],
-    ['a pouch 10, 11 and 12 in wide and share it with Owen', ['the second'], 'width 11 in'],
-    ['pouch on the 40 and share it with Owen', ['11 in wide', '40 needles, 110 rows, 22 in, 6 in flat'], 'width 11 in'],
+    ['pouch and share it with Owen', ['11 in wide'], '11 in wide'],
+    ['a pouch 10, 11 and 12 in wide and share it with Owen', ['the second'], '11 in wide'],
+    ['pouch on the 40 and share it with Owen', ['11 in wide', '40 needles, 110 rows, 22 in, 6 in flat'], '11 in wide'],
   ])('goes on once what its plan lacks is told: %s', async (words, told, size) => {
     const asked = await open.say(words, SENT);
     expect(replyOf(asked, 'question').kind).toBe('question');
     expect(await letterTo('U2')).toBeUndefined();
     for (const text of told) await open.say(text, SENT);
-    expect((await letterTo('U2'))?.body.text).toMatch(new RegExp(`^Nadia shared a plan: pouch, ${size}\n`));
+    expect((await letterTo('U2'))?.body.text).toMatch(new RegExp(`^Nadia shared a plan with you: pouch, ${size} `));
   });
 
   test('waits with its plan, said so, and is dropped with it for another', async () => {
@@ -170,7 +170,7 @@ describe('a change of a shared plan', () => {
     expect(edited.card.body).toContainEqual(expect.stringContaining('Shared as it was before with Owen'));
     await open.say('send the change', SENT);
     const letter = await letterTo('U2');
-    expect(letter?.body.text).toMatch(/^Nadia changed the pouch they shared\nChanged: width, .*12/);
+    expect(letter?.body.text).toMatch(/^Nadia changed the pouch they shared\nNow .*12.* in wide .*, was 11 in wide/);
     expect(letter?.body.text).toMatch(/On your gauge that is 13[12] rows.*120 rows/);
     expect(letter?.body.text).toContain('You are at row 31, so nothing is lost either way.');
     expect(letter?.body.text).not.toMatch(/\b(?:119|46 needles)\b/);
@@ -285,7 +285,11 @@ describe('results', () => {
   });
 
   test('are told to the one who shared the plan alone, and before there is one I say what to do', async () => {
-    const early = await open.say('tell Nadia my rows', OWEN);
+    expect(replyOf(await open.say('tell Nadia my rows', OWEN), 'question').asks.parts.join('')).toContain(
+      'Share your rows',
+    );
+    await open.say('never mind', OWEN);
+    const early = await open.say('tell Nadia the size', OWEN);
     expect(problemOf(early)).toEqual(['no_result']);
     expect(early.card.body.join(' ')).toContain('Say "done" with its size');
     expect(early.card.sayings).toContain('"share this with Nadia, with my rows"');

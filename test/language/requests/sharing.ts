@@ -32,6 +32,58 @@ const WITH: Rows = [
   ['share with Owen: a pouch 11 in wide', 'plan pouch width=279.4; share Owen'],
 ];
 
+const NOTED: Rows = [
+  ["share this with Owen: for Saturday's market", 'share Owen note="for Saturday\'s market"'],
+  ['share it with Owen and Lotte: 12 by 5 December, please.', 'share Owen+Lotte note="12 by 5 December, please."'],
+  ['share this with Owen, with my rows: same size?', 'share Owen rows note="same size?"'],
+  ['share this with Owen, note: undo and start', 'share Owen note="undo and start"', POUCH],
+  ['share this with @Owen with a note: "new oil"', 'share @Owen note="new oil"'],
+  ['share it with Owen and say <!channel> *now*', 'share Owen note="<!channel> *now*"'],
+  ['post this here: for the market', 'share here note="for the market"'],
+  ['pouch 11 in wide and share it with Owen: two of us', 'plan pouch width=279.4; share Owen note="two of us"'],
+];
+
+const BACK: Rows = [
+  ['share it back', 'share back', POUCH],
+  ['send mine back to her, with my rows', 'share back rows', POUCH],
+  ['share the pouch back', 'share back', POUCH],
+  ['share mine with Owen', 'share Owen', POUCH],
+];
+
+const LISTS: Rows = [
+  ['what is shared with me', 'show_shares theirs'],
+  ["what's shared with me?", 'show_shares theirs'],
+  ['plans shared with me', 'show_shares theirs'],
+  ['what did Nadia share with me', 'show_shares theirs by=Nadia'],
+  ['has anyone shared anything with me', 'show_shares theirs'],
+  ['who shared a plan with me', 'show_shares theirs'],
+  ['show the shared plans', 'show_shares theirs'],
+  ['show me the shared plan', 'show_shares theirs one'],
+  ['show the shared pouch from Nadia', 'show_shares theirs one pouch by=Nadia'],
+  ['show me the plan Nadia shared', 'show_shares theirs one by=Nadia'],
+  ['show me the pouch that was shared with me', 'show_shares theirs one pouch'],
+  ['size the pouch Nadia shared', 'size_share pouch by=Nadia'],
+  ['size the plan that Nadia shared with me to my gauge', 'size_share by=Nadia'],
+  ['what have I shared', 'show_shares own'],
+  ['what am I sharing', 'show_shares own'],
+  ['my shares', 'show_shares own'],
+  ['show me the plans I shared', 'show_shares own'],
+  ['unshare everything', 'withdraw_share every'],
+  ['withdraw all my shares', 'withdraw_share every'],
+  ['stop sharing everything with Owen', 'withdraw_share every Owen'],
+  ['take back everything I shared', 'withdraw_share every'],
+  ['withdraw the pouch from Owen', 'withdraw_share pouch Owen'],
+];
+
+const APART: Rows = [
+  ['why is mine taller?', 'why_apart across'],
+  ['why is my pouch narrower than hers', 'why_apart across', POUCH],
+  ['why are mine more rows', 'why_apart rows'],
+  ['why do I need more rows than Nadia', 'why_apart rows', POUCH],
+  ['why are ours different?', 'why_apart both', POUCH],
+  ['why do our rows differ', 'why_apart both', POUCH],
+];
+
 const AFTER: Rows = [
   ['size it to my gauge', 'size_share'],
   ['Size this to my own gauge!', 'size_share'],
@@ -48,6 +100,8 @@ const AFTER: Rows = [
   ['results', 'show_results'],
   ['how did it land?', 'show_results'],
   ['who else has it', 'show_results'],
+  ['how is the pouch doing', 'show_results'],
+  ['how did the pouch come out?', 'show_results'],
   ['did I share this with Owen?', 'show_results'],
   ['who did I share this with?', 'show_results'],
   ['is it shared with Owen', 'show_results'],
@@ -63,6 +117,15 @@ const AFTER: Rows = [
 const NOT: Rows = [
   ['take it back', 'undo', POUCH],
   ['take back that', 'undo', POUCH],
+  ['take back everything', 'unread nothing "everything"', POUCH],
+  ['make the pouch 12 wide', 'change width=304.8', POUCH],
+  ['make a pouch 12 wide', 'plan pouch width=304.8', POUCH],
+  ['keep it', 'drop', POUCH],
+  ['keep it. start', 'start', POUCH],
+  ['why so many rows', 'why', POUCH],
+  ['why is it taller', 'unread nothing "why is it taller"'],
+  ['show me the pouch 11 in wide', 'plan pouch width=279.4'],
+  ['show me the plan', 'unread nothing "show me the plan"'],
   ['show my gauge', 'show_gauge'],
   ['pouch 11 in wide, show steps', 'plan pouch width=279.4 first=steps'],
   ['show the steps', 'steps'],
@@ -76,6 +139,10 @@ const NOT: Rows = [
 
 export const SHARING_THEMES: Themes = [
   ['a plan shown to others', WITH],
+  ['words that go along with a share', NOTED],
+  ['a plan shared back', BACK],
+  ['what is shared', LISTS],
+  ['why makers differ', APART],
   ['what becomes of a share', AFTER],
   ['no sharing', NOT],
 ];
