@@ -203,6 +203,7 @@ export type Reply = { offers: readonly Offered[] } & (
       examples: readonly string[];
       /** What a follow-up changed in the request that waits for the answer. */
       changed?: readonly Words[] | undefined;
+      isOwn?: true | undefined;
     }
   /** `ways`: what each offer is called. */
   | { kind: 'problem'; problems: readonly AnyProblem[]; ways: readonly Words[]; assumed?: readonly Words[] | undefined }

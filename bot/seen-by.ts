@@ -25,7 +25,7 @@ const OWN_STANDINGS = ['knitting', 'measured'];
 /** What tells of a maker's gauge, shelf, pace or hours, which are theirs alone until they share them. */
 const isOwn = (reply: Reply): boolean =>
   OWN.includes(reply.kind) ||
-  (reply.kind === 'answer' && reply.isOwn === true) ||
+  ((reply.kind === 'answer' || reply.kind === 'question') && reply.isOwn === true) ||
   // Help speaks of work, machines and yarn, once there are any.
   (reply.kind === 'help' && !reply.first) ||
   (reply.kind === 'plan' && (reply.time !== undefined || reply.schedule !== undefined)) ||

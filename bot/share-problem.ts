@@ -7,6 +7,8 @@ export type ShareProblem =
   | { code: 'not_in_a_channel' }
   /** No one in particular; `isChannel`: said where it can be posted. */
   | { code: 'with_everyone'; isChannel: boolean }
+  /** A channel by name, from elsewhere. */
+  | { code: 'in_another_channel' }
   /** The plan in hand came from nobody. */
   | { code: 'nobody_to_share_back' }
   /** Nothing was shared with the maker; `by` whom, where that was said. */

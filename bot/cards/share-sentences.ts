@@ -12,6 +12,9 @@ export function shareSentence(problem: ShareProblem): Sentence {
     case 'no_such_maker':
       return sentence(`I know no maker ${quoted(problem.said)} here`, [
         'I share with people of this workspace: mention them with @, or say the name they go by with me.',
+        ...(/\s\S+\s/.test(problem.said.trim())
+          ? ['Words that are to go along stand behind a colon, as in "share this with Owen: for the market".']
+          : []),
       ]);
     case 'several_makers':
       return sentence(`More than one maker here goes by ${quoted(problem.said)}`, ['Mention the one you mean with @.']);
@@ -33,6 +36,10 @@ export function shareSentence(problem: ShareProblem): Sentence {
         : sentence('I share with people one by one, or with a channel', [
             'Say who should have it, such as two names with "and" between them. For a whole team, mention me in its channel with "post this here".',
           ]);
+    case 'in_another_channel':
+      return sentence('I post in a channel where I am asked to', [
+        'Mention me there with "post this here": your last plan is known there too.',
+      ]);
     case 'nobody_to_share_back':
       return sentence('The plan in hand is your own', ['Nobody shared it with you, so say who should have it.']);
     case 'nothing_beside':

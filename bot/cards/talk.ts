@@ -92,7 +92,10 @@ export function helpCard(
         ...(next === undefined ? [] : [{ label: 'At the machine', text: '"+10", "where am i", "lost count", "done"' }]),
         { label: 'Gauge', text: `"${measured}", "my gauge"; shelf: "I have 3 balls of ${yarn}, lot 12", "my shelf"` },
         { label: 'Cost and time', text: '"what does it cost", "my rates", "how long will it take", "took 85 minutes"' },
-        { label: 'Together', text: '"share this with Owen", "12 by 5 December", "split with Owen", "remind me"' },
+        {
+          label: 'Together',
+          text: '"share this with Owen", "what is shared with me", "12 by 5 December", "split with Owen", "remind me"',
+        },
         { label: 'Any time', text: '"steps", "checklist", "undo", "never mind", "use inches"' },
       ],
       offers,

@@ -14,7 +14,7 @@ export function asked(
   at: At,
   request: Request,
   holes: string[],
-  question: { asks: Words; because: Words; examples: readonly string[]; offers?: readonly Offered[] },
+  question: { asks: Words; because: Words; examples: readonly string[]; offers?: readonly Offered[]; isOwn?: true },
 ): DeskAnswer {
   const { pending } = at.talk;
   const { offers = pending === undefined ? [] : secondOffers(pending.request, request), ...rest } = question;

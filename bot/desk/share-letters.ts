@@ -6,7 +6,7 @@ import type { Address, Maker, Share } from '../store/ports.js';
 import type { At, Letter } from './desk.js';
 import { capital } from './names.js';
 import { tried } from './planning.js';
-import { inLead, labelOf, ofSeveral, sizeInWords, takenBy } from './shares.js';
+import { inLead, ofSeveral, sizeInWords, takenBy } from './shares.js';
 import { workMeant } from './work-meant.js';
 
 type Answer = Reply & { kind: 'answer' };
@@ -40,7 +40,7 @@ export function shownCard(share: Share, owner: string, note: string): Answer {
       ...(share.counts === undefined ? [] : [say`${capital(owner)}'s own: ${countsInWords(share.counts)}.`]),
       ...(note === '' ? [] : [say`${capital(owner)} says: "${note}"`]),
       ...(isChannel
-        ? [say`Sizing it answers you alone.`]
+        ? [say`Sizing it answers you alone; ${owner} sees that you took it.`]
         : [say`${capital(owner)} sees that you took it. Your rows and gauge stay yours unless you share them.`]),
     ],
     examples: [],
@@ -65,8 +65,8 @@ export async function changedLetter(share: Share, was: PlanAsk, owner: string, a
         });
   const reply: Answer = {
     kind: 'answer',
-    lead: say`${capital(owner)} changed the ${labelOf(share.ask)} they shared`,
-    lines: [say`Now ${sizeInWords(share.ask)}, was ${sizeInWords(was)}.`, ...own],
+    lead: say`${capital(owner)} changed the ${inLead(share.ask, ': now')}`,
+    lines: [...ofSeveral(share.ask), say`It was ${sizeInWords(was)}.`, ...own],
     examples: [],
     offers: offersOfShare(turn).slice(0, reader === undefined ? 1 : undefined),
   };

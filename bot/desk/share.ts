@@ -78,6 +78,7 @@ async function readersOf({ with: said }: ShareRequest, at: At): Promise<Reader[]
   const meant: (Maker | ShareProblem)[] = [];
   for (const name of said) meant.push(await makerMeant(name, at));
   const problem = meant.find((one): one is ShareProblem => 'code' in one);
+  if (problem?.code === 'no_such_maker' && /^<?#/.test(problem.said)) return { code: 'in_another_channel' };
   if (problem?.code === 'no_such_maker' && EVERYONE.test(problem.said))
     return { code: 'with_everyone', isChannel: channelOf(at) !== undefined };
   if (problem !== undefined) return problem;
@@ -121,6 +122,7 @@ function rowsQuestion(request: ShareRequest, readers: readonly Reader[], at: At)
     asks: say`Share your rows and needles with ${names} too?`,
     because: say`Your gauge can be worked out from them. The size alone is enough for ${names} to make the same piece.`,
     examples: ['yes', 'never mind'],
+    isOwn: true,
     offers: [
       { button: 'Share With My Rows', request: { ...request, sure: true } },
       { button: 'Share Size Only', request: { ...request, rows: false } },

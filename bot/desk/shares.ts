@@ -62,8 +62,8 @@ export const ofSeveral = (ask: PlanAsk): Words[] =>
   sizesOf(ask).length > 1 ? [say`${capital(labelOf(ask))}: ${sizeInWords(ask)}.`] : [];
 
 /** `pouch, 28 cm wide (11 in)`: with its size where it has one alone. */
-export const inLead = (ask: PlanAsk): Words =>
-  sizesOf(ask).length > 1 ? say`${labelOf(ask)}` : say`${labelOf(ask)}, ${sizeInWords(ask)}`;
+export const inLead = (ask: PlanAsk, joint = ','): Words =>
+  sizesOf(ask).length > 1 ? say`${labelOf(ask)}` : say`${labelOf(ask)}${joint} ${sizeInWords(ask)}`;
 
 /** Two names, or how many there are. */
 export const inOneLine = (names: readonly string[], one: string): string =>

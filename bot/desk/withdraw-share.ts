@@ -51,6 +51,7 @@ async function everyQuestion(request: Withdrawal, shares: readonly Share[], at: 
     asks: say`Withdraw all ${shares.length} shares?`,
     because: say`These: ${each.join(', ')}${more}. What others made of them stays theirs.`,
     examples: ['yes', 'never mind', 'what have I shared'],
+    isOwn: true,
     offers: [
       { button: `Withdraw All ${shares.length}`, request: sure },
       { button: 'Never Mind', request: { kind: 'drop' } },

@@ -5,11 +5,20 @@ import { shareQuestion } from './readers/share-questions.js';
 const IT = '(?:it|this|that|mine|(?:this|that|the|my) (?<what>\\p{L}[\\p{L} -]{0,30}?))';
 const ROWS = '(?:my )?(?:own )?(?:rows(?: and needles)?|needles(?: and rows)?|counts|gauge)';
 
+/** Before what is asked for. */
+const POLITE =
+  "(?:please|ok|okay|now),? |(?:(?:can|could|will|would) you|(?:can|may|could) i|(?:i|we)(?:['’]d| would)? (?:want|like) to|let['’]?s|let me|i['’]ll) (?=share|show|send|post|give|pass|please|size|see|withdraw|unshare|stop)";
+
+const BEFORE = new RegExp(`^(?:${POLITE})+`, 'iu');
+
 const PLAN_WORDS = ['plan', 'piece', 'size', 'one', 'share'];
 
 const HERE = /^(?:here|in here|(?:in |to |with )?(?:the|this) (?:channel|thread)|in (?:the|this) (?:channel|thread))$/;
 
-const SHARE = new RegExp(`^(?:share|show|send)(?: ${IT})?(?:,? with ${ROWS},?)? (?:with|to) (?<who>.+)$`, 'iu');
+const SHARE = new RegExp(
+  `^(?:share|show|send|post|put|give|pass)(?: ${IT})?(?: on)?(?:,? with ${ROWS},?)? (?:with|to|in(?= <?#)) (?<who>.+)$`,
+  'iu',
+);
 const SHARE_ROWS = new RegExp(`^(?:share|show|send) ${ROWS} (?:with|to) (?<who>.+)$`, 'iu');
 const POST = new RegExp(`^(?:share|show|send|post|put)(?: ${IT})? (?<where>(?:in |to |with )?\\S.*)$`, 'iu');
 const WITH_ROWS = new RegExp(`,? (?:and |along )?with ${ROWS}$`, 'iu');
@@ -59,6 +68,8 @@ const BACK = new RegExp(`^(?:share|send|show)(?: ${IT}| my size)? back(?: (?:to|
 const NOTED = [
   /^(?<head>.+?)[,;]?\s+(?:(?:and|with)\s+)?(?:(?:add|write)\s+)?(?:an?\s+|the\s+)?(?:note|message)\s*[:,]\s*(?<note>\S.*)$/isu,
   /^(?<head>[^:]+?)\s*:\s+(?<note>\S.*)$/su,
+  /^(?<head>.+?)[,;]?\s+[-–—]+\s+(?<note>\S.*)$/su,
+  /^(?<head>.+?)[,;]?\s+(?<note>["“].+["”]|\(.+\))$/su,
   /^(?<head>.+?),?\s+(?:and\s+(?:say|tell\s+(?:them|him|her)|write)|saying)(?:\s+that)?[:,]?\s+(?<note>\S.*)$/isu,
 ];
 
@@ -66,7 +77,7 @@ const NOTED = [
 function noted(text: string): { head: string; note: string } | undefined {
   const groups = NOTED.map((form) => form.exec(text)?.groups).find((found) => found !== undefined);
   if (groups?.head === undefined || groups.note === undefined) return undefined;
-  return { head: groups.head, note: groups.note.replace(/^(["“'])(.*)["”']$/su, '$2').trim() };
+  return { head: groups.head, note: groups.note.replace(/^["“'(](.*)["”')]$/su, '$1').trim() };
 }
 
 /** What came out, told to one by name: `tell Nadia my rows`. */
@@ -91,7 +102,7 @@ const share = (who: string, rows: boolean): Request | undefined => {
   return all.length === 0 ? undefined : { kind: 'share', with: all, rows, sure: false };
 };
 
-const IS_SHARE = /^(?:please |ok |okay |now )?(?:share|show|send|post|put)\b/i;
+const IS_SHARE = new RegExp(`^(?:${POLITE})*(?:share|show|send|post|put|give|pass)\\b`, 'iu');
 
 /** A share with words that go along to the end of the message. */
 export function sharingNoted(text: string, pieces: readonly Piece[]): Request | undefined {
@@ -102,10 +113,11 @@ export function sharingNoted(text: string, pieces: readonly Piece[]): Request | 
 
 /** A message that is all about sharing a plan: `share this with Owen`, `take the change`, `how did it land`. */
 export function sharingIn(text: string, pieces: readonly Piece[]): Request | undefined {
-  const pieceOf = (what: string) => pieces.find(({ words }) => words.includes(what.toLowerCase()))?.id;
+  const pieceOf = (what: string): string | undefined =>
+    pieces.find(({ label, words }) => [label.toLowerCase(), ...words].includes(what.toLowerCase()))?.id;
   const isPlan = (what = 'plan'): boolean => PLAN_WORDS.includes(what.toLowerCase()) || pieceOf(what) !== undefined;
   if (text.length > MOST_CHARACTERS) return undefined;
-  const plain = text.replace(/^(?:please|ok|okay|now),? /i, '').replace(/(?:,? please)?[\s.!?]*$/i, '');
+  const plain = text.replace(BEFORE, '').replace(/(?:,? please)?[\s.!?]*$/i, '');
   const form = FORMS.find(([words]) => words.test(plain))?.[1] ?? shareQuestion(plain, pieceOf);
   if (form !== undefined) return form;
   const { how, who: to, what = '' } = TELL.exec(plain)?.groups ?? {};

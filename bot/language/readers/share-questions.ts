@@ -80,8 +80,12 @@ const FORMS: readonly Form[] = [
   ],
 ];
 
+/** Each of them holds one of these. */
+const CUE = /shar|withdraw|sent|why|how/i;
+
 /** Whole messages about what is shared, by whom, and why it differs. `pieceOf`: the kind that words name. */
 export function shareQuestion(plain: string, pieceOf: (words: string) => string | undefined): Request | undefined {
+  if (!CUE.test(plain)) return undefined;
   for (const [form, request] of FORMS) {
     const found = form.exec(plain);
     const { by, what } = found?.groups ?? {};

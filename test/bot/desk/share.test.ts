@@ -170,7 +170,9 @@ describe('a change of a shared plan', () => {
     expect(edited.card.body).toContainEqual(expect.stringContaining('Shared as it was before with Owen'));
     await open.say('send the change', SENT);
     const letter = await letterTo('U2');
-    expect(letter?.body.text).toMatch(/^Nadia changed the pouch they shared\nNow .*12.* in wide .*, was 11 in wide/);
+    expect(letter?.body.text).toMatch(
+      /^Nadia changed the pouch: now 12 in wide \(30.5 cm\)\nIt was 11 in wide \(28 cm\)\./,
+    );
     expect(letter?.body.text).toMatch(/On your gauge that is 13[12] rows.*120 rows/);
     expect(letter?.body.text).toContain('You are at row 31, so nothing is lost either way.');
     expect(letter?.body.text).not.toMatch(/\b(?:119|46 needles)\b/);
@@ -338,6 +340,8 @@ describe('who cannot be shared with', () => {
     ['share this with walewright', 'with_the_bot'],
     ['share this with you', 'with_the_bot'],
     ['share this with Zoe', 'no_such_maker'],
+    ['share this with #winter-market', 'in_another_channel'],
+    ['post this in <#C1234567|winter-market>', 'in_another_channel'],
     ['share this with <!channel>', 'no_such_maker'],
     ['share this with `*Owen*`', 'no_such_maker'],
     ['share this with Owen and Zoe', 'no_such_maker'],

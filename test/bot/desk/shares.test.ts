@@ -1,6 +1,8 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { blocks } from '../../../bot/cards/blocks.js';
+import { sharingIn } from '../../../bot/language/sharing.js';
 import type { OutboxRow } from '../../../bot/store/ports.js';
+import { pieces } from '../../../core/index.js';
 import { blockFaults } from '../cards/block-faults.js';
 import { type Answer, AT, CHANNEL, replyOf, type Talk, talk } from '../talk.js';
 
@@ -102,6 +104,14 @@ describe('what a maker shares', () => {
   });
 });
 
+test.each(pieces.map(({ id, label }) => [label.toLowerCase(), id]))(
+  'the words beside a listed %s are read',
+  (label, id) => {
+    expect(sharingIn(`withdraw the ${label}`, pieces)).toEqual({ kind: 'withdraw_share', piece: id });
+    expect(sharingIn(`size the ${label} Nadia shared`, pieces)).toEqual({ kind: 'size_share', by: 'Nadia', piece: id });
+  },
+);
+
 describe('a plan shared back', () => {
   beforeEach(async () => {
     await open.say('48 needles, 121 rows, 22 in, 7 in flat', OWEN);
@@ -166,6 +176,15 @@ describe('a share with nobody in particular', () => {
     const pressed = (await open.take({ pick: { turn, index: 0 } }, { ...NADIA, ...THREAD })) as Answer;
     expect(pressed.card.lead).toBe('Shared with this channel: the pouch');
   });
+
+  test.each(['share this with Owen, with my rows', 'unshare everything'])(
+    'what is asked about %s is for the asker alone',
+    async (words) => {
+      await open.say('share this with Owen and Lotte');
+      replyOf(await open.say(words, { ...NADIA, ...THREAD }), 'question');
+      expect((await posted()).at(-1)?.address).toMatchObject({ to: 'ephemeral', user: 'U1' });
+    },
+  );
 
   test('named twice is shared once', async () => {
     expect((await open.say('share this with Owen and @Owen')).card.lead).toBe('Shared with Owen: the pouch');

@@ -32,6 +32,19 @@ const WITH: Rows = [
   ['share with Owen: a pouch 11 in wide', 'plan pouch width=279.4; share Owen'],
 ];
 
+const POLITE: Rows = [
+  ['can you share this with Owen?', 'share Owen', POUCH],
+  ['could you please share it with Owen and Lotte', 'share Owen+Lotte', POUCH],
+  ['I want to share this with Owen', 'share Owen', POUCH],
+  ["I'd like to share the pouch with Owen", 'share Owen', POUCH],
+  ["let's share this with Owen: for the market", 'share Owen note="for the market"', POUCH],
+  ['give this to Owen', 'share Owen', POUCH],
+  ['pass it on to Lotte', 'share Lotte', POUCH],
+  ['can I see what is shared with me', 'show_shares theirs'],
+  ['share this with #winter-market', 'share #winter-market'],
+  ['post this in #winter-market', 'share #winter-market'],
+];
+
 const NOTED: Rows = [
   ["share this with Owen: for Saturday's market", 'share Owen note="for Saturday\'s market"'],
   ['share it with Owen and Lotte: 12 by 5 December, please.', 'share Owen+Lotte note="12 by 5 December, please."'],
@@ -39,6 +52,9 @@ const NOTED: Rows = [
   ['share this with Owen, note: undo and start', 'share Owen note="undo and start"', POUCH],
   ['share this with @Owen with a note: "new oil"', 'share @Owen note="new oil"'],
   ['share it with Owen and say <!channel> *now*', 'share Owen note="<!channel> *now*"'],
+  ['share this with Owen "for Saturday"', 'share Owen note="for Saturday"'],
+  ['share this with Owen (12 of them)', 'share Owen note="12 of them"'],
+  ['share this with Owen - for Saturday', 'share Owen note="for Saturday"'],
   ['post this here: for the market', 'share here note="for the market"'],
   ['pouch 11 in wide and share it with Owen: two of us', 'plan pouch width=279.4; share Owen note="two of us"'],
 ];
@@ -139,6 +155,7 @@ const NOT: Rows = [
 
 export const SHARING_THEMES: Themes = [
   ['a plan shown to others', WITH],
+  ['a share asked for politely', POLITE],
   ['words that go along with a share', NOTED],
   ['a plan shared back', BACK],
   ['what is shared', LISTS],
