@@ -7,6 +7,8 @@ export type ShareProblem =
   | { code: 'not_in_a_channel' }
   /** No one in particular; `isChannel`: said where it can be posted. */
   | { code: 'with_everyone'; isChannel: boolean }
+  /** Another kind of piece than the plan in hand is of; both by their labels. */
+  | { code: 'another_piece'; named: string; inHand: string }
   /** A channel by name, from elsewhere. */
   | { code: 'in_another_channel' }
   /** The plan in hand came from nobody. */

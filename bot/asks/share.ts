@@ -29,6 +29,8 @@ export const SHARE_REQUESTS = [
     rows: z.boolean().default(false),
     sure: z.boolean().default(false),
     note: z.string().optional(),
+    /** The kind of the plan that is meant, where the words name it. */
+    piece: z.string().optional(),
   }),
   /** `origin`: of this plan alone; `every`: of all plans, asked about once before they are `sure`. */
   z.object({

@@ -36,6 +36,10 @@ export function shareSentence(problem: ShareProblem): Sentence {
         : sentence('I share with people one by one, or with a channel', [
             'Say who should have it, such as two names with "and" between them. For a whole team, mention me in its channel with "post this here".',
           ]);
+    case 'another_piece':
+      return sentence(`The plan in hand is the ${problem.inHand}, not a ${problem.named}`, [
+        `Say "share this" with the name for the ${problem.inHand}; for the other, plan it first and share it then.`,
+      ]);
     case 'in_another_channel':
       return sentence('I post in a channel where I am asked to', [
         'Mention me there with "post this here": your last plan is known there too.',

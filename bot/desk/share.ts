@@ -1,4 +1,4 @@
-import { type Plan, say } from '../../core/index.js';
+import { type Plan, pieceById, say } from '../../core/index.js';
 import { withStored } from '../conversation.js';
 import type { Effect } from '../effect.js';
 import { isSlackUserId } from '../mention.js';
@@ -28,7 +28,7 @@ import {
 type ShareRequest = Request & { kind: 'share' };
 /** No one by name. */
 const EVERYONE =
-  /^@?(?:everyone|everybody|all|all of (?:us|them)|us|them|(?:the |my |our )?(?:whole |entire )?(?:team|group|makers|others|workspace))$/i;
+  /^@?(?:everyone|everybody|all|all of (?:us|them)|us|them|(?:the |my |our )?(?:whole |entire )?(?:team|group|makers|others|workspace))(?: (?:here|in (?:the|this|my|our) (?:team|group|workspace)))?$/i;
 
 type Reader = { name: string; to: Share['to'] };
 
@@ -38,6 +38,9 @@ export const shareDesk: Desk<'share'> = async (request, at) => {
   if ('code' in readers) return notShared(request, readers, at);
   const meant = await planMeant(at);
   if ('reply' in meant) return meant.reply.kind === 'question' ? waitsForSize(request, meant, at) : meant;
+  const named = pieceById(request.piece ?? '')?.label.toLowerCase();
+  if (named !== undefined && request.piece !== meant.ask.piece)
+    return shareRefusal(at, { code: 'another_piece', named, inHand: labelOf(meant.ask) });
   const planId = meant.work?.work.planId ?? at.talk.planId ?? (await at.store.plans.latest(at.maker.id))?.id;
   if (planId === undefined) throw new Error('a plan that was never stored');
   if (request.rows && !request.sure) return rowsQuestion(request, readers, at);

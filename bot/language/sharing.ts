@@ -19,6 +19,11 @@ const SHARE = new RegExp(
   `^(?:share|show|send|post|put|give|pass)(?: ${IT})?(?: on)?(?:,? with ${ROWS},?)? (?:with|to|in(?= <?#)) (?<who>.+)$`,
   'iu',
 );
+/** `send Owen the cowl`. */
+const SEND_WHO = new RegExp(
+  `^(?:send|show|give) (?!(?:me|us|them|it|this|that|the|my)\\b)(?<who>@?[\\p{L}\\d'-]+) ${IT}$`,
+  'iu',
+);
 const SHARE_ROWS = new RegExp(`^(?:share|show|send) ${ROWS} (?:with|to) (?<who>.+)$`, 'iu');
 const POST = new RegExp(`^(?:share|show|send|post|put)(?: ${IT})? (?<where>(?:in |to |with )?\\S.*)$`, 'iu');
 const WITH_ROWS = new RegExp(`,? (?:and |along )?with ${ROWS}$`, 'iu');
@@ -97,9 +102,9 @@ const names = (who: string): string[] =>
     .filter((name) => name !== '')
     .slice(0, 10);
 
-const share = (who: string, rows: boolean): Request | undefined => {
+const share = (who: string, rows: boolean, piece?: string): Request | undefined => {
   const all = names(who);
-  return all.length === 0 ? undefined : { kind: 'share', with: all, rows, sure: false };
+  return all.length === 0 ? undefined : { kind: 'share', with: all, rows, sure: false, ...(piece && { piece }) };
 };
 
 const IS_SHARE = new RegExp(`^(?:${POLITE})*(?:share|show|send|post|put|give|pass)\\b`, 'iu');
@@ -117,7 +122,7 @@ export function sharingIn(text: string, pieces: readonly Piece[]): Request | und
     pieces.find(({ label, words }) => [label.toLowerCase(), ...words].includes(what.toLowerCase()))?.id;
   const isPlan = (what = 'plan'): boolean => PLAN_WORDS.includes(what.toLowerCase()) || pieceOf(what) !== undefined;
   if (text.length > MOST_CHARACTERS) return undefined;
-  const plain = text.replace(BEFORE, '').replace(/(?:,? please)?[\s.!?]*$/i, '');
+  const plain = text.replace(BEFORE, '').replace(/(?:,? please)?[\s.!?:]*$/i, '');
   const form = FORMS.find(([words]) => words.test(plain))?.[1] ?? shareQuestion(plain, pieceOf);
   if (form !== undefined) return form;
   const { how, who: to, what = '' } = TELL.exec(plain)?.groups ?? {};
@@ -135,11 +140,16 @@ export function sharingIn(text: string, pieces: readonly Piece[]): Request | und
   if (ofRows?.groups?.who) return share(ofRows.groups.who, true);
   const bare = plain.replace(WITH_ROWS, '').replace(SIZE_ONLY, '');
   const rows = WITH_ROWS.test(plain) || new RegExp(`with ${ROWS},? (?:with|to) `, 'iu').test(plain);
-  if (BACK.test(bare)) return { kind: 'share', with: 'back', rows, sure: false };
+  const back = BACK.exec(bare);
+  if (back !== null && isPlan(back.groups?.what)) return { kind: 'share', with: 'back', rows, sure: false };
   const post = POST.exec(bare)?.groups;
-  if (isPlan(post?.what) && HERE.test(post?.where ?? '')) return { kind: 'share', with: 'here', rows, sure: false };
-  const shared = SHARE.exec(bare)?.groups;
-  return shared?.who !== undefined && isPlan(shared.what) ? share(shared.who, rows) : undefined;
+  const named = post?.what && pieceOf(post.what);
+  if (isPlan(post?.what) && HERE.test(post?.where ?? ''))
+    return { kind: 'share', with: 'here', rows, sure: false, ...(named && { piece: named }) };
+  const shared = (SHARE.exec(bare) ?? SEND_WHO.exec(bare))?.groups;
+  return shared?.who !== undefined && isPlan(shared.what)
+    ? share(shared.who, rows, shared.what && pieceOf(shared.what))
+    : undefined;
 }
 
 const BEHIND =
@@ -149,13 +159,19 @@ const BEHIND =
 const AROUND = [
   /^(?:share|send) (?<plan>an? .*\d.*?) (?:with|to) (?<who>\D+)$/isu,
   /^(?:share|send) (?:with|to) (?<who>@?[\p{L}\d'-]+)[:,]? (?<plan>an? .*\d.*)$/isu,
+  /^(?:share|send) (?:with|to) (?<who>@?[\p{L}\d'-]+): (?<piece>[\p{L} -]+?) (?<size>\d.*)$/isu,
 ];
 
 /** A share and the plan in one message: `pouch 11 in wide, share it with Owen`; the plan is read by itself. */
 export function sharingBehind(text: string, pieces: readonly Piece[]): { plan: string; share: Request } | undefined {
   if (text.length > MOST_CHARACTERS) return undefined;
   const around = AROUND.map((form) => form.exec(text)?.groups).find((groups) => groups !== undefined);
-  const { plan, tail = `share this with ${around?.who}` } = around ?? BEHIND.exec(text)?.groups ?? {};
+  const isKnown = around?.piece === undefined || pieces.some(({ words }) => words.includes(around.piece ?? ''));
+  const { plan, tail, who, piece, size } = (isKnown ? around : undefined) ?? BEHIND.exec(text)?.groups ?? {};
+  return withPlan(plan ?? (piece && `${piece} ${size}`), tail ?? `share this with ${who}`, pieces);
+}
+
+function withPlan(plan: string | undefined, tail: string, pieces: readonly Piece[]) {
   const share = plan === undefined ? undefined : (sharingNoted(tail, pieces) ?? sharingIn(tail, pieces));
   return plan !== undefined && share?.kind === 'share' ? { plan, share } : undefined;
 }

@@ -186,6 +186,13 @@ describe('a share with nobody in particular', () => {
     },
   );
 
+  test('of another piece than the one in hand is refused, and of that one is not', async () => {
+    const refused = await open.say('share the cowl with Owen');
+    expect(problemOf(refused)).toEqual(['another_piece']);
+    expect(refused.card.lead).toBe('The plan in hand is the pouch, not a cowl');
+    expect((await open.say('share the pouch with Owen')).card.lead).toBe('Shared with Owen: the pouch');
+  });
+
   test('named twice is shared once', async () => {
     expect((await open.say('share this with Owen and @Owen')).card.lead).toBe('Shared with Owen: the pouch');
   });
