@@ -66,7 +66,7 @@ export type { FieldName, Offer, Outcome, Problem, Tight } from './problems.js';
 export { edgesOf, outcomeOf, reasons } from './reasons.js';
 export { type Remedy, remedies } from './remedies.js';
 export { type Panels, panelsInWords } from './sizing/in-panels.js';
-export type { RowChoice, Window } from './sizing/rows.js';
+export { type RowChoice, rowsGiven, type Window } from './sizing/rows.js';
 export { SIDES } from './sizing/sides.js';
 export { type BodyMeasure, bodySizeMm, type Person } from './tables/bodies.js';
 export { unusualFor, YARN_WEIGHTS, type YarnWeight, yarnWeightNamed } from './tables/yarn-weights.js';

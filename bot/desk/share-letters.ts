@@ -1,4 +1,4 @@
-import { chance, count, pieceById, say, type Words } from '../../core/index.js';
+import { chance, count, pieceById, rowsGiven, say, type Words } from '../../core/index.js';
 import type { Reply } from '../reply.js';
 import type { PlanAsk } from '../request.js';
 import { offersOfShare, turnOfShare } from '../shared-offers.js';
@@ -79,12 +79,16 @@ async function onOwnGauge(share: Share, held: PlanAsk, at: At): Promise<Words[]>
   const now = piece && (await tried(share.ask, piece, at)).outcome;
   const then = piece && (await tried(held, piece, at)).outcome;
   if (!now?.ok || !then?.ok) return [say`Yours is ${sizeInWords(held)}.`];
-  const { rows, landing } = now.value;
+  const { rows, landing, onMachine } = now.value;
+  const isSameSide = then.value.landing.dimension === landing.dimension;
+  const kept =
+    isSameSide && then.value.rows !== rows && rowsGiven(then.value.rows, landing, landing.measure, onMachine.row);
   const open = await at.store.works.open(at.maker.id);
   const meants = await Promise.all(open.map(({ id }) => workMeant({ workId: id }, at)));
   const work = meants.find((meant) => meant?.ask.shared?.held?.shareId === share.id)?.work;
   return [
     say`On your gauge that is ${count(rows, 'row')}, ${chance(landing.chance)}. Yours is ${sizeInWords(held)}, ${count(then.value.rows, 'row')}.`,
+    ...(kept ? [say`Your ${then.value.rows} for the new size: ${chance(kept.chance)}.`] : []),
     ...(work === undefined
       ? []
       : [say`You are at row ${work.rows}${work.rows < rows ? ', so nothing is lost either way' : ''}.`]),

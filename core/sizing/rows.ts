@@ -62,7 +62,11 @@ export function rowsFor(window: Window, measure: Measure, row: Spacing, repeat =
   return rowsGiven(rowsInPiece - measure.extra, window, measure, row);
 }
 
-/** What a given number of cranked rows comes to. */
+/**
+ * What a given number of cranked rows comes to: the size to expect, in mm, and the chance of ending inside the window.
+ * @param rows cranked, without those that grafting makes; 1 or more
+ * @param row mean and spread of the logarithm of a row in mm
+ */
 export function rowsGiven(rows: number, window: Window, measure: Measure, row: Spacing): RowChoice {
   const rowsInPiece = rows + measure.extra;
   const { lo, hi } = stretchable(window, measure);

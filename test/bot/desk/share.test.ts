@@ -174,6 +174,7 @@ describe('a change of a shared plan', () => {
       /^Nadia changed the pouch: now 12 in wide \(30.5 cm\)\nIt was 11 in wide \(28 cm\)\./,
     );
     expect(letter?.body.text).toMatch(/On your gauge that is 13[12] rows.*120 rows/);
+    expect(letter?.body.text).toMatch(/Your 120 for the new size: unlikely \(.*%\)\./);
     expect(letter?.body.text).toContain('You are at row 31, so nothing is lost either way.');
     expect(letter?.body.text).not.toMatch(/\b(?:119|46 needles)\b/);
   });
