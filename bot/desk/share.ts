@@ -108,13 +108,13 @@ const namesOf = (readers: readonly Reader[]): string =>
   );
 
 /** One's own rows as well, with words for it where each who has it can be named in them. */
-function rowsToo(request: ShareRequest): Offered {
-  const { with: to } = request;
-  const names =
-    typeof to !== 'string' && to.every((name) => !isSlackUserId(name.replace('@', ''))) ? to.join(' and ') : '';
+function rowsToo({ with: to }: ShareRequest): Offered {
+  const words = { here: 'post this here with my rows', back: 'share it back with my rows' };
+  const isNamed = typeof to !== 'string' && to.every((name) => !isSlackUserId(name.replace('@', '')));
+  const say = typeof to === 'string' ? words[to] : isNamed ? `share my rows with ${to.join(' and ')}` : undefined;
   return {
     button: 'Add My Rows',
-    ...(names !== '' && { say: `share my rows with ${names}` }),
+    ...(say !== undefined && { say }),
     request: { kind: 'share', with: to, rows: true, sure: false },
   };
 }

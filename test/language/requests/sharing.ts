@@ -70,6 +70,8 @@ const BACK: Rows = [
   ['share it back', 'share back', POUCH],
   ['send mine back to her, with my rows', 'share back rows', POUCH],
   ['share the pouch back', 'share back', POUCH],
+  ['share it back with my rows', 'share back rows', POUCH],
+  ['post this here with my rows', 'share here rows', POUCH],
   ['share mine with Owen', 'share Owen', POUCH],
 ];
 
