@@ -41,7 +41,7 @@ const JOINT = /[,.;?!]\s+(?:(?:and|then|but)\s+)?(?:then\s+)?|\s+(?:and|then|&|p
  * does it cost`; `never mind, pouch 12 in wide` is the second alone. Undefined unless both are read whole.
  */
 export function together(text: string, context: Context, one: (text: string) => Reading): Reading | undefined {
-  if (text.length > MOST_CHARACTERS) return undefined;
+  if (text.length > MOST_CHARACTERS || isOneOfSharing(text, context)) return undefined;
   for (const { index, 0: joint } of [...text.matchAll(JOINT)].slice(0, MOST_JOINTS)) {
     const [before, behind] = [text.slice(0, index), text.slice(index + joint.length)];
     const isDropped = shortRequest(before)?.kind === 'drop';
@@ -64,6 +64,12 @@ const apartIn = (text: string, context: Context): Request['kind'] | undefined =>
   const kind = (shortRequest(text) ?? batchRequest(text, context) ?? sharingIn(text, context.pieces))?.kind;
   return kind !== undefined && APART.includes(kind) ? kind : undefined;
 };
+
+/** `send the size and rows`; the names behind a share go on to the end of whatever is said, and so tell nothing. */
+function isOneOfSharing(text: string, { pieces }: Context): boolean {
+  const kind = sharingIn(text, pieces)?.kind;
+  return kind !== undefined && kind !== 'share' && kind !== 'withdraw_share';
+}
 
 const isWhole = ({ meanings, trace }: Reading): boolean =>
   trace.leftover.length === 0 && meanings.every(({ kind }) => kind !== 'unread');

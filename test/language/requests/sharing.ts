@@ -133,6 +133,7 @@ const AFTER: Rows = [
   ['send the size', 'send_result'],
   ['send the size and rows', 'send_result rows'],
   ['send them my rows', 'send_result rows'],
+  ['send the size and rows', 'send_result rows', IN_HAND],
   ['tell Nadia my rows', 'send_result rows to=Nadia'],
   ['tell @U0OWEN1234 the size and rows', 'send_result rows to=@U0OWEN1234'],
   ['send Nadia the size', 'send_result to=Nadia'],
