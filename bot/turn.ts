@@ -230,11 +230,7 @@ function counterPressed({ pressed, input }: Turn, replies: readonly Reply[], cou
 
 /** Queues a card for someone else; names and sizes are all it tells of the one who speaks. */
 async function sendLetter(bound: Bound, { to, turn, reply, units }: Letter, id: string, at: number): Promise<void> {
-  const made = card(
-    [reply],
-    { units: units ?? 'in' },
-    { name: '', mended: [], leftover: [], skipped: 0, waits: false },
-  );
+  const made = card([reply], { units: units ?? 'in' }, { name: '', mended: [], leftover: [], skipped: 0 });
   const body = { text: plainText(made), blocks: blocks(made, turn) };
   await bound.outbox.add(id, to, body, at, expires(to, at));
 }

@@ -37,7 +37,7 @@ export type Beside = {
   /** Set for a message that was edited: it was read again, or that failed and what it did before stands. */
   edit?: 'read' | 'refused' | undefined;
   /** True where more of the message waits for the answer to this question. */
-  waits: boolean;
+  waits?: boolean;
 };
 
 type Maker = (reply: Reply, printing: Printing, beside: Beside & { stored: boolean }) => Card;

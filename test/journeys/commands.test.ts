@@ -47,7 +47,7 @@ test('/gauge records and /rows plans for the asker alone, until the size is post
   const both = await Promise.all([whisper, shown]);
   const post = both.find(({ response_type: type }) => type === 'in_channel');
   expect(both.find(({ response_type: type }) => type === 'ephemeral')?.text).toMatch(/^Shared with this channel/);
-  expect(post?.text).toMatch(/^.* shared a plan: pouch, width 11 in/i);
+  expect(post?.text).toMatch(/^.* shared a plan: pouch, 11 in wide/i);
   expect(post?.text).not.toMatch(/109|46/);
 });
 

@@ -65,7 +65,7 @@ test("a button on another maker's card in a thread offers its size, and nothing 
   const answer = await open.take({ pick: { turn, index: 0 } }, pressed);
   if (answer.status !== 'answered') throw new Error(answer.status);
   const text = plainText(answer.card);
-  expect(text).toMatch(/^This is Nadia's plan\. Size it to your own gauge\?\nThe pouch, width 11 in\./);
+  expect(text).toMatch(/^This is Nadia's plan\. Size it to your own gauge\?\nThe pouch, 11 in wide \(28 cm\)\./);
   expect(text).not.toMatch(/109|108|107|46|grey/);
   expect(await open.within((bound) => bound.works.open('U1'))).toEqual([]);
   await open.say('48 needles, 121 rows, 22 in long, 7 in flat', pressed);

@@ -44,7 +44,7 @@ test.each<[Bench, string]>([
   [{ yarn: 'silk' }, 'No gauge in silk yet'],
   [{ machine: '46', yarn: 'oat' }, 'No gauge in oat on the 46 yet'],
 ])('a look-up for %o that matches none says so, and what there is', async (on, lead) => {
-  const beside = { name: '', mended: [], leftover: [], skipped: 0, waits: false };
+  const beside = { name: '', mended: [], leftover: [], skipped: 0 };
   const text = plainText(card([await lookedUp(on)], { units: 'in' }, beside));
   expect(text.split('\n')[0]).toBe(lead);
   for (const known of ['grey medium on the 46', 'oat on the 48', 'grey medium on the 48'])
