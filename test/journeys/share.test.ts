@@ -105,7 +105,9 @@ describe('the form that shares', () => {
   test('picks people, who get the size alone in their direct messages', async () => {
     const view = await opened();
     const both = await posts(submission(view, { to: OWEN }), BESIDE_ONE);
-    expect(both.find(({ channel }) => channel === OWEN)?.text).toMatch(/^Nadia shared a plan with you: pouch, 11 in wide/);
+    expect(both.find(({ channel }) => channel === OWEN)?.text).toMatch(
+      /^Nadia shared a plan with you: pouch, 11 in wide/,
+    );
     expect(both.find(({ channel }) => channel === OWEN)?.text).not.toMatch(/109|46/);
     expect(both.find(({ channel }) => channel === DIRECT)?.text).toMatch(/^Shared with <@U0OWEN1234>: the pouch/);
     expect(await bot.send(submission(view, { to: OWEN }))).toEqual({ status: 200, text: '' });
