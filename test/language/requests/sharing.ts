@@ -149,7 +149,7 @@ const NOT: Rows = [
   ['keep it', 'drop', POUCH],
   ['keep it. start', 'start', POUCH],
   ['why so many rows', 'why', POUCH],
-  ['why is it taller', 'unread nothing "why is it taller"'],
+  ['why is it taller', 'unread no_plan "why is it taller"'],
   ['show me the pouch 11 in wide', 'plan pouch width=279.4'],
   ['show me the plan', 'unread nothing "show me the plan"'],
   ['show my gauge', 'show_gauge'],
