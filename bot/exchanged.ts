@@ -2,7 +2,7 @@ import { type Conversation, openMs } from './conversation.js';
 import { editMade, withEdit, withNewPlan } from './desk/changes.js';
 import type { At, Letter } from './desk/desk.js';
 import { answer } from './desk/index.js';
-import { isOfMoney } from './desk/prices.js';
+import { isOfMoney } from './desk/money/prices.js';
 import { passForm } from './form-sent.js';
 import type { Context, Trace } from './language/context.js';
 import type { Reply } from './reply.js';

@@ -2,9 +2,9 @@ import { pieceById } from '../core/index.js';
 import { blocks } from './cards/blocks.js';
 import { plainText } from './cards/plain-text.js';
 import { reminderCard } from './cards/reminder.js';
-import { doneOf } from './desk/batch-parts.js';
-import { nextMoment } from './desk/remind-times.js';
-import { wallOf } from './desk/wall.js';
+import { doneOf } from './desk/batch/batch-parts.js';
+import { nextMoment } from './desk/time/remind-times.js';
+import { wallOf } from './desk/time/wall.js';
 import type { Body, Bound, Maker, Reminder } from './store/ports.js';
 
 /** What becomes of a reminder at its time: said, put off to the maker's hours, or nothing, where it is no longer so. */

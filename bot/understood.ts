@@ -1,7 +1,7 @@
 import { pieces } from '../core/index.js';
 import type { Known } from './cards/forms/index.js';
 import type { Conversation } from './conversation.js';
-import { leftOf } from './desk/batch-parts.js';
+import { leftOf } from './desk/batch/batch-parts.js';
 import { formKnown } from './desk/form-known.js';
 import { formRequest } from './form-sent.js';
 import type { Context } from './language/context.js';

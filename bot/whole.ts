@@ -1,6 +1,6 @@
 import { pieceById } from '../core/index.js';
 import { type Conversation, subjectOf } from './conversation.js';
-import { inCurrency, isOfMoney } from './desk/prices.js';
+import { inCurrency, isOfMoney } from './desk/money/prices.js';
 import { amended } from './desk/slips.js';
 import { inUnits } from './language/lengths.js';
 import { sizeMeant } from './language/readers/lone.js';

@@ -1,4 +1,4 @@
-import { countOffers } from './desk/work-offers.js';
+import { countOffers } from './desk/work/work-offers.js';
 import type { Offered } from './reply.js';
 
 const TURN = /^work:(.+)$/;

@@ -7,7 +7,7 @@ import {
   printedMass,
   printedYarn,
 } from '../../core/index.js';
-import { amountWords, freeOf } from '../desk/lots.js';
+import { amountWords, freeOf } from '../desk/yarn/lots.js';
 import { printedPrice } from '../money.js';
 import type { Bought, Held } from '../replies/buy.js';
 import type { ReplyOf } from '../reply.js';

@@ -1,7 +1,7 @@
 import { type Printing, printed, printedLength } from '../../core/index.js';
-import { amountWords, freeOf, lotName } from '../desk/lots.js';
 import { benchName, machineName } from '../desk/names.js';
 import { PLAN, RECORD } from '../desk/offers.js';
+import { amountWords, freeOf, lotName } from '../desk/yarn/lots.js';
 import type { BenchShown, Few, NextUp, Settings } from '../replies/home.js';
 import type { GaugeUsed, Offered, WorkShown } from '../reply.js';
 import { type Block, context, header, list, plain, richText, run, section } from './blocks.js';

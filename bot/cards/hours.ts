@@ -1,5 +1,5 @@
 import type { Printing } from '../../core/index.js';
-import { durationText } from '../desk/durations.js';
+import { durationText } from '../desk/time/durations.js';
 import type { DayHours, Hours } from '../hours.js';
 import type { ReplyOf } from '../reply.js';
 import { assumedFact } from './assumed.js';

@@ -1,6 +1,6 @@
 import { type Printing, printed, printedMass, printedYarn } from '../../core/index.js';
-import { amountWords, freeOf } from '../desk/lots.js';
 import { sameName } from '../desk/names.js';
+import { amountWords, freeOf } from '../desk/yarn/lots.js';
 import { printedPrice } from '../money.js';
 import type { ReplyOf } from '../reply.js';
 import { assumedFact } from './assumed.js';

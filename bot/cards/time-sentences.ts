@@ -1,4 +1,4 @@
-import { durationText } from '../desk/durations.js';
+import { durationText } from '../desk/time/durations.js';
 import type { AnyProblem } from '../problems.js';
 import { type Sentence, sentence } from './sentence.js';
 

@@ -1,5 +1,5 @@
 import type { Driver, Printing, TimeRange } from '../../core/index.js';
-import { durationText, roughText } from '../desk/durations.js';
+import { durationText, roughText } from '../desk/time/durations.js';
 import type { Took } from '../replies/bench.js';
 import type { ReplyOf } from '../reply.js';
 import { assumedFact } from './assumed.js';

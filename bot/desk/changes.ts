@@ -1,8 +1,8 @@
 import { type Ask, length, mass, pieceById, printed, range, say, type Units, type Words } from '../../core/index.js';
 import { type Conversation, inHand, subjectOf, withChange } from '../conversation.js';
 import type { Bench, PlanAsk, Value } from '../request.js';
-import { inUse } from './in-use.js';
 import { machineName } from './names.js';
+import { inUse } from './plan/in-use.js';
 import { sizeName, statesWidth, typedSize } from './typed.js';
 
 /** What a follow-up changed in the plan in hand, from the talk before it to the talk after. */

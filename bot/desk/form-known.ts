@@ -2,9 +2,9 @@ import { pieceById, printed, say, type Words } from '../../core/index.js';
 import { type Conversation, subjectOf } from '../conversation.js';
 import { type FormId, isOfPiece, type PlanAsk, type Request } from '../request.js';
 import type { Bound, Maker } from '../store/ports.js';
+import { rateCardOf } from './money/rate-card.js';
 import { machineName } from './names.js';
-import { rateCardOf } from './rate-card.js';
-import { labelOf, shownAsk, sizeInWords } from './shares.js';
+import { labelOf, shownAsk, sizeInWords } from './share/shares.js';
 
 /** What the forms of a maker draw from: their own machines and yarns, what is on the machines, and their rate card. */
 export async function formKnown(bound: Bound, maker: Maker, talk: Conversation) {

@@ -1,14 +1,14 @@
 import { count, pieceById, say } from '../../core/index.js';
 import type { BenchShown, Few, NextUp } from '../replies/home.js';
 import type { Lot, StoredPlan } from '../store/ports.js';
-import { datesComing } from './dates.js';
 import type { At } from './desk.js';
-import { freeOf, milligrams } from './lots.js';
+import { measuredGauges } from './gauge/show-gauge.js';
 import { machineName } from './names.js';
-import { tried } from './planning.js';
-import { measuredGauges } from './show-gauge.js';
-import { withPlan, workShown } from './work-meant.js';
-import { countOffers } from './work-offers.js';
+import { tried } from './plan/planning.js';
+import { datesComing } from './time/dates.js';
+import { withPlan, workShown } from './work/work-meant.js';
+import { countOffers } from './work/work-offers.js';
+import { freeOf, milligrams } from './yarn/lots.js';
 
 const MOST = 5;
 

@@ -1,8 +1,8 @@
 import { type Plan, pieceById, say } from '../../core/index.js';
 import { GLOSSARY } from '../glossary.js';
 import { type At, type Desk, refusal } from './desk.js';
-import { tried } from './planning.js';
-import { workMeant } from './work-meant.js';
+import { tried } from './plan/planning.js';
+import { workMeant } from './work/work-meant.js';
 
 /** The plan in hand, else that of the work in hand, made again; undefined where there is none. */
 async function planInHand(at: At): Promise<Plan | undefined> {

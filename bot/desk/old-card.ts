@@ -3,11 +3,11 @@ import { longDay } from '../day-words.js';
 import type { Request } from '../request.js';
 import { type At, type DeskAnswer, refusal } from './desk.js';
 
-import { saidAgain } from './plan.js';
-import { labelOf, nameOf, shownAsk, sizeInWords } from './shares.js';
-import { workMeant, workShown } from './work-meant.js';
-import { countOffers } from './work-offers.js';
-import { zoned, zonedFor } from './zoned.js';
+import { saidAgain } from './plan/plan.js';
+import { labelOf, nameOf, shownAsk, sizeInWords } from './share/shares.js';
+import { zoned, zonedFor } from './time/zoned.js';
+import { workMeant, workShown } from './work/work-meant.js';
+import { countOffers } from './work/work-offers.js';
 
 /** A button that this talk knows nothing of: of another maker's card, or of an old one, with what stands now in its place. */
 export async function oldCard(turn: string, at: At): Promise<DeskAnswer> {

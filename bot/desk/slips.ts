@@ -1,5 +1,5 @@
 import type { GaugeAsk, Request, StockAsk, Tension, Value } from '../request.js';
-import { mmOfValue } from './measured.js';
+import { mmOfValue } from './gauge/measured.js';
 
 /** A figure this far from the one it would replace is of something else. */
 const MOST_APART = 2;

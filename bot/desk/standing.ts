@@ -2,8 +2,8 @@ import { pieceById, pieces } from '../../core/index.js';
 import type { Standing } from '../problems.js';
 import type { At } from './desk.js';
 import { machineName } from './names.js';
-import { tried } from './planning.js';
-import { workMeant, workShown } from './work-meant.js';
+import { tried } from './plan/planning.js';
+import { workMeant, workShown } from './work/work-meant.js';
 
 /** Where the maker stands in this talk: asked something, knitting, with a plan in hand, with a gauge, or new here. */
 export async function standing(at: At): Promise<Standing> {

@@ -5,7 +5,7 @@ import type { Offered } from '../reply.js';
 import { type Desk, refusal } from './desk.js';
 import { MY_GAUGE, PLAN, RECORD, UNDO } from './offers.js';
 import { oldCard } from './old-card.js';
-import { saidAgain } from './plan.js';
+import { saidAgain } from './plan/plan.js';
 import { standing } from './standing.js';
 
 const TALLY: Offered = { button: 'Open the Tally', say: 'tally', request: { kind: 'where', on: {} } };

@@ -2,17 +2,17 @@ import { count, evidence, gauge, pieceById, say, type Words } from '../../core/i
 import { type Change, type Conversation, inHand } from '../conversation.js';
 import type { Effect } from '../effect.js';
 import type { Profile, StoredMeasurement } from '../store/ports.js';
-import { boughtLine } from './bought.js';
 import { askInWords } from './changes.js';
 import { type At, type Desk, refusal } from './desk.js';
 import { putBack, takenBack } from './effects.js';
-import { heldAgain } from './held.js';
-import { holdsWords } from './lots.js';
-import { hasMovedOn } from './moved-on.js';
+import { boughtLine } from './gauge/bought.js';
 import { benchName } from './names.js';
-import { tried } from './planning.js';
-import { remindersMoved } from './remind.js';
-import { workMeant } from './work-meant.js';
+import { tried } from './plan/planning.js';
+import { heldAgain } from './share/held.js';
+import { remindersMoved } from './time/remind.js';
+import { hasMovedOn } from './work/moved-on.js';
+import { workMeant } from './work/work-meant.js';
+import { holdsWords } from './yarn/lots.js';
 
 /** The last change of this talk taken back, or the last one taken back put in again. */
 export const undoDesk: Desk<'undo'> = async ({ redo }, at) => {

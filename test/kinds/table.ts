@@ -1,4 +1,4 @@
-import { given } from '../../bot/desk/in-use.js';
+import { given } from '../../bot/desk/plan/in-use.js';
 import { read as readWords } from '../../bot/language/read.js';
 import { type Piece, pieces, plan } from '../../core/index.js';
 import { MEDIUM, read, tube } from '../core/samples.js';
