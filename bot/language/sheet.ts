@@ -83,8 +83,12 @@ export function quantityAtIndex(sheet: Sheet, index: number): Quantity | undefin
 export const freeQuantities = (sheet: Sheet): number[] =>
   contentsOf(sheet).quantities.filter((i) => sheet.uses[i] === undefined);
 
-/** Where numbers stand in a text, and all its words, spoken numbers among them: dozens of readers ask for either. */
-type Contents = { quantities: readonly number[]; words: ReadonlySet<string> };
+/** Where numbers stand in a text, and its words, numbers as they were typed among them: dozens of readers ask for either. */
+type Contents = {
+  quantities: readonly number[];
+  spoken: readonly (string | undefined)[];
+  words: ReadonlySet<string | undefined>;
+};
 
 const contents = new WeakMap<Sheet['tokens'], Contents>();
 
@@ -92,9 +96,10 @@ function contentsOf(sheet: Sheet): Contents {
   const known = contents.get(sheet.tokens);
   if (known !== undefined) return known;
   const quantities = sheet.tokens.flatMap(({ is }, i) => (is === 'quantity' ? [i] : []));
-  const words = new Set(sheet.tokens.flatMap((_, i) => spokenAt(sheet, i) ?? []));
-  contents.set(sheet.tokens, { quantities, words });
-  return { quantities, words };
+  const spoken = sheet.tokens.map((_, i) => spokenAt(sheet, i));
+  const made = { quantities, spoken, words: new Set(spoken) };
+  contents.set(sheet.tokens, made);
+  return made;
 }
 
 /** The maker's own words from one token to another. */
@@ -111,13 +116,20 @@ function spokenAt(sheet: Sheet, index: number): string | undefined {
 }
 
 /** True when free words stand one after another from `index`. */
-export const phraseAt = (sheet: Sheet, index: number, words: readonly string[]): boolean =>
-  words.every((word, k) => isFree(sheet, index + k) && spokenAt(sheet, index + k) === word);
+export function phraseAt(sheet: Sheet, index: number, words: readonly string[]): boolean {
+  const { spoken } = contentsOf(sheet);
+  return words.every((word, k) => spoken[index + k] === word && isFree(sheet, index + k));
+}
+
+/** True where one of these words stands anywhere, whoever has claimed it. */
+export const holdsAny = (sheet: Sheet, words: ReadonlySet<string | undefined>): boolean =>
+  contentsOf(sheet).spoken.some((word) => word !== undefined && words.has(word));
 
 /** Every place where a free phrase stands, given as words apart by spaces. */
 export function phrasePlaces(sheet: Sheet, phrase: string): { from: number; to: number }[] {
+  const { words: all } = contentsOf(sheet);
   const words = phrase.split(/[\s-]+/);
-  if (!contentsOf(sheet).words.has(words[0] ?? '')) return [];
+  if (!words.every((word) => all.has(word))) return [];
   const places: { from: number; to: number }[] = [];
   for (let i = 0; i < sheet.tokens.length; i++)
     if (phraseAt(sheet, i, words)) places.push({ from: i, to: i + words.length - 1 });

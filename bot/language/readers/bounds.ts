@@ -1,7 +1,7 @@
 import type { Ask } from '../../../core/index.js';
 import type { Value } from '../../request.js';
 import { isMade } from '../lengths.js';
-import { claim, indexesBetween, LEFT_OUT, phraseAt, type Sheet } from '../sheet.js';
+import { claim, holdsAny, indexesBetween, LEFT_OUT, phraseAt, type Sheet } from '../sheet.js';
 
 type Bound = 'at_least' | 'at_most';
 const SMALLER = ['less', 'smaller', 'narrower', 'shorter', 'lower'];
@@ -39,9 +39,11 @@ const inOrder = (phrases: Record<Bound, readonly string[]>): Phrase[] =>
     .flatMap((bound) => phrases[bound].map((phrase) => ({ bound, words: phrase.split(' ') })))
     .sort((a, b) => b.words.length - a.words.length);
 const [BEFORE_NUMBER, BEHIND_NUMBER] = [inOrder(BEFORE), inOrder(AFTER)];
+const FIRST_WORDS = new Set([...BEFORE_NUMBER, ...BEHIND_NUMBER].map(({ words }) => words[0]));
 
 /** The side a number bounds and the words that say so, longer phrases before shorter: `at least 11 in wide`, `11 in max`. */
 export function boundAt(sheet: Sheet, index: number, label: number): { bound: Bound; words: number[] } | undefined {
+  if (!holdsAny(sheet, FIRST_WORDS)) return undefined;
   const [first, last] = [Math.min(label, index), Math.max(label, index)];
   const found = [
     ...[first, index].map((end) => phraseFrom(sheet, BEFORE_NUMBER, ({ length }) => end - length)),

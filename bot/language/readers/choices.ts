@@ -25,8 +25,12 @@ const REFUSALS = ['no', 'without', 'skip', 'lose', 'drop', 'remove', 'omit', 'mi
  */
 export function readChoices(sheet: Sheet, piece: Piece, isNew: boolean): Record<string, Value | null> {
   const values: Record<string, Value | null> = {};
+  const name = sheetOf(
+    sheet.text,
+    sheet.tokens.filter((_, i) => sheet.uses[i] === 'piece'),
+  );
   for (const [id, ask] of Object.entries(piece.asks)) {
-    const chosen = ask.is === 'choice' ? (readChoice(sheet, piece, ask) ?? choiceInName(sheet, piece, ask)) : undefined;
+    const chosen = ask.is === 'choice' ? (readChoice(sheet, piece, ask) ?? choiceInName(name, piece, ask)) : undefined;
     if (chosen !== undefined) values[id] = chosen;
     if (ask.is !== 'length') continue;
     const none = (ask.named ?? []).some(({ mm }) => mm === 0);
@@ -97,10 +101,9 @@ function readChoice(sheet: Sheet, piece: Piece, ask: Ask & { is: 'choice' }): Va
 }
 
 /** An option that the name of the piece says, beside its default: `leg warmers`, a `bobble hat`. */
-function choiceInName(sheet: Sheet, piece: Piece, ask: Ask & { is: 'choice' }): Value | undefined {
+function choiceInName(name: Sheet, piece: Piece, ask: Ask & { is: 'choice' }): Value | undefined {
   if (ask.inName === false) return undefined;
-  const tokens = sheet.tokens.filter((_, i) => sheet.uses[i] === 'piece');
-  const chosen = readChoice(sheetOf(sheet.text, tokens), piece, ask);
+  const chosen = readChoice(sheetOf(name.text, name.tokens), piece, ask);
   return chosen?.is === 'choice' && chosen.id !== ask.default ? chosen : undefined;
 }
 
