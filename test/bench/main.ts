@@ -116,6 +116,7 @@ async function turns(howMany: number): Promise<{ whole: Spread; own: Spread }> {
         at: Date.now(),
         input: { text },
         address: { to: 'post', channel: 'D1' },
+        message: { ts: `${Date.now() / 1000}`, became: 'sent' },
       },
       surroundings,
     );
