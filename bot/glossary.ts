@@ -2,7 +2,7 @@
  * Terms of the trade, a plain sentence or two for each. In our own words; common practice, no source. `steps`: those of
  * a plan in which it matters.
  */
-export type Term = { words: readonly string[]; means: string; steps?: readonly string[] };
+type Term = { words: readonly string[]; means: string; steps?: readonly string[] };
 
 export const GLOSSARY: readonly Term[] = [
   {

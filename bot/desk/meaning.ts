@@ -1,6 +1,7 @@
 import { type Plan, pieceById, say } from '../../core/index.js';
 import { GLOSSARY } from '../glossary.js';
 import { type At, type Desk, refusal } from './desk.js';
+import { capital } from './names.js';
 import { tried } from './plan/planning.js';
 import { workMeant } from './work/work-meant.js';
 
@@ -23,7 +24,7 @@ export const meaningDesk: Desk<'meaning'> = async ({ term }, at) => {
   const plan = found.steps && (await planInHand(at));
   const [step] = stepsOf(plan, found.steps ?? []);
   const where = plan && step ? [say`In your ${plan.label.toLowerCase()}: ${step.say}`] : [];
-  const lead = say`${term.slice(0, 1).toUpperCase()}${term.slice(1)}`;
+  const lead = say`${capital(term)}`;
   const examples = step === undefined ? ['help'] : ['steps'];
   return {
     reply: { kind: 'answer', lead, lines: [say`${found.means}`, ...where], examples, offers: [] },

@@ -9,6 +9,8 @@ export const UNDO: Offered = {
   request: { kind: 'undo', redo: false },
 };
 
+export const NEVER_MIND: Offered = { button: 'Never Mind', request: { kind: 'drop' } };
+
 export const MY_GAUGE: Offered = { button: 'My Gauge', say: 'my gauge', request: { kind: 'show_gauge', on: {} } };
 
 export const RECORD: Offered = { button: 'Record a Gauge', say: 'record a gauge', request: { kind: 'tell_gauge' } };

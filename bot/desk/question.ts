@@ -4,7 +4,7 @@ import { read } from '../language/read.js';
 import type { Offered } from '../reply.js';
 import type { FormId, OfPiece, PlanAsk, Request, RequestKind } from '../request.js';
 import type { At, DeskAnswer } from './desk.js';
-import { formOffer } from './offers.js';
+import { formOffer, NEVER_MIND } from './offers.js';
 
 /**
  * One question, and the request that waits for its answer. A bare answer fills the first hole.
@@ -152,10 +152,7 @@ export const unusualQuestion = (request: Request, recorded: string, at: At): Des
     asks: say`Is that right: ${recorded}?`,
     because: say`It is further from your other pieces than one in a hundred comes out. Nothing is stored yet.`,
     examples: ['yes', 'never mind'],
-    offers: [
-      { button: 'It Is Right', request },
-      { button: 'Never Mind', request: { kind: 'drop' } },
-    ],
+    offers: [{ button: 'It Is Right', request }, NEVER_MIND],
   });
 
 export const needlesQuestion = (request: Request, at: At): DeskAnswer =>

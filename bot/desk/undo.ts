@@ -7,6 +7,7 @@ import { type At, type Desk, refusal } from './desk.js';
 import { putBack, takenBack } from './effects.js';
 import { boughtLine } from './gauge/bought.js';
 import { benchName } from './names.js';
+import { UNDO } from './offers.js';
 import { tried } from './plan/planning.js';
 import { heldAgain } from './share/held.js';
 import { remindersMoved } from './time/remind.js';
@@ -38,7 +39,7 @@ export const undoDesk: Desk<'undo'> = async ({ redo }, at) => {
   const lead = redo ? say`Back: ${change.said}` : say`Taken back: ${change.said}`;
   const lines = await standing(change, touched, { ...at, talk });
   const offers = redo
-    ? [{ button: 'Undo', say: 'undo', request: { kind: 'undo' as const, redo: false } }]
+    ? [UNDO]
     : [{ button: 'Put It Back', say: 'put it back', request: { kind: 'undo' as const, redo: true } }];
   return { reply: { kind: 'answer', lead, lines, examples: [], offers }, talk };
 };

@@ -15,6 +15,7 @@ import {
 import type { Offered, ReplyOf } from '../../reply.js';
 import type { Profile, StoredMeasurement } from '../../store/ports.js';
 import type { At } from '../desk.js';
+import { MY_GAUGE, UNDO } from '../offers.js';
 import { yarnTold } from '../yarn/yarn-known.js';
 import { yarnNotes } from '../yarn/yarn-notes.js';
 import { bought } from './bought.js';
@@ -29,10 +30,7 @@ export async function gaugeReply(
   const after = await at.store.measurements.of(profile.id);
   const known = evidence(after, await at.store.measurements.inYarn(at.maker.id, profile.yarn.id));
   const made = gauge(known);
-  const offers: Offered[] = [
-    { button: 'Undo', say: 'undo', spoken: 'Take this measurement back', request: { kind: 'undo', redo: false } },
-    { button: 'My Gauge', say: 'my gauge', request: { kind: 'show_gauge', on: {} } },
-  ];
+  const offers: Offered[] = [{ ...UNDO, spoken: 'Take this measurement back' }, MY_GAUGE];
   return {
     kind: 'gauge',
     recorded,

@@ -3,6 +3,7 @@ import type { Bench } from '../../request.js';
 import type { Profile } from '../../store/ports.js';
 import type { At, Desk } from '../desk.js';
 import { benchName, machineName, sameName } from '../names.js';
+import { MY_GAUGE } from '../offers.js';
 import { gaugeQuestion } from '../question.js';
 
 /** The maker's gauges on the machine and in the yarn named, surest first; with none at all, what to measure. */
@@ -13,14 +14,13 @@ export const showGaugeDesk: Desk<'show_gauge'> = async (request, at) => {
   const gauges = measured.filter((profile) => isOn(profile, on));
   if (gauges.length > 0) return { reply: { kind: 'gauges', gauges, offers: [] }, talk: at.talk };
   const known = measured.map(({ machine, yarn, tension }) => benchName(machine, yarn, tension));
-  const offers = [{ button: 'My Gauge', say: 'my gauge', request: { kind: 'show_gauge' as const, on: {} } }];
   return {
     reply: {
       kind: 'answer',
       lead: say`No gauge${whereabouts(on)} yet`,
       lines: [say`What there is: ${known.join('; ')}.`],
       examples: [],
-      offers,
+      offers: [MY_GAUGE],
     },
     talk: at.talk,
   };

@@ -3,7 +3,7 @@ import { withStored } from '../../conversation.js';
 import type { Effect } from '../../effect.js';
 import type { Desk } from '../desk.js';
 import { putBack } from '../effects.js';
-import { UNDO } from '../work/work-offers.js';
+import { UNDO } from '../offers.js';
 
 const MOST_OFFERED = 4;
 

@@ -6,8 +6,7 @@ import type { RateAsk } from '../../request.js';
 import type { Rate } from '../../store/ports.js';
 import { type At, type Desk, refusal } from '../desk.js';
 import { putBack } from '../effects.js';
-import { formOffer } from '../offers.js';
-import { UNDO } from '../work/work-offers.js';
+import { formOffer, UNDO } from '../offers.js';
 import { priced } from './prices.js';
 import { rateCardOf } from './rate-card.js';
 

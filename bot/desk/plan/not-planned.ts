@@ -69,14 +69,13 @@ async function waysOut(request: Asked, problems: readonly Problem[], at: At): Pr
     return { label, offer: { button: `Way ${i + 1}`, request: changed } };
   });
   const [only, ...more] = problems;
-  const slip =
-    more.length === 0 && only?.code === 'length_out_of_range' && ask.sizes === undefined
-      ? sizeMeantBy(ask, only)
-      : undefined;
-  if (slip !== undefined && only?.code === 'length_out_of_range') {
-    const values = { ...ask.values, [only.field.id]: slip.value };
-    const offer = { button: slip.said, say: slip.said, request: { ...request, ask: { ...ask, values } } };
-    return [{ label: ifMeant(slip), offer }];
+  if (more.length === 0 && only?.code === 'length_out_of_range' && ask.sizes === undefined) {
+    const slip = sizeMeantBy(ask, only);
+    if (slip !== undefined) {
+      const values = { ...ask.values, [only.field.id]: slip.value };
+      const offer = { button: slip.said, say: slip.said, request: { ...request, ask: { ...ask, values } } };
+      return [{ label: ifMeant(slip), offer }];
+    }
   }
   const inPanels = problems.flatMap((problem) => ('panels' in problem && problem.panels) || []);
   const panels = await Promise.all(inPanels.map((made) => fromPanels(ofFirst(ask), made, at)));

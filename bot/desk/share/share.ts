@@ -8,7 +8,7 @@ import type { ShareProblem } from '../../share-problem.js';
 import type { Maker, Share } from '../../store/ports.js';
 import { makerMeant, shownName } from '../batch/makers-meant.js';
 import type { At, Desk, DeskAnswer, Letter } from '../desk.js';
-import { UNDO } from '../offers.js';
+import { NEVER_MIND, UNDO } from '../offers.js';
 import { planMeant } from '../plan/plan-meant.js';
 import { asked } from '../question.js';
 import { shownLetter } from './share-letters.js';
@@ -129,7 +129,7 @@ function rowsQuestion(request: ShareRequest, readers: readonly Reader[], at: At)
     offers: [
       { button: 'Share With My Rows', request: { ...request, sure: true } },
       { button: 'Share Size Only', request: { ...request, rows: false } },
-      { button: 'Never Mind', request: { kind: 'drop' } },
+      NEVER_MIND,
     ],
   });
 }

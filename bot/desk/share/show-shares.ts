@@ -1,4 +1,4 @@
-import { say, type Words } from '../../../core/index.js';
+import { count, say, type Words } from '../../../core/index.js';
 import { isSlackUserId } from '../../mention.js';
 import type { Offered } from '../../reply.js';
 import type { Request } from '../../request.js';
@@ -40,7 +40,7 @@ async function shownByOthers(request: ShowShares, at: At): Promise<DeskAnswer> {
     }),
   );
   const offers = theirs.slice(0, MOST_BUTTONS).map((share, i) => sizing(share, owners[i] ?? ''));
-  return answer(at, say`${theirs.length} ${theirs.length === 1 ? 'plan' : 'plans'} shared with you`, lines, offers);
+  return answer(at, say`${count(theirs.length, 'plan')} shared with you`, lines, offers);
 }
 
 /** With words only where they can be typed. */
@@ -70,7 +70,7 @@ async function shownToOthers({ by }: ShowShares, at: At): Promise<DeskAnswer> {
     say: 'withdraw everything',
     request: { kind: 'withdraw_share', every: true },
   };
-  const lead = say`You share ${origins.length} ${origins.length === 1 ? 'plan' : 'plans'}`;
+  const lead = say`You share ${count(origins.length, 'plan')}`;
   return answer(at, lead, lines, own.length > 1 ? [...offers, every] : offers);
 }
 

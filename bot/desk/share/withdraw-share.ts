@@ -4,6 +4,7 @@ import type { Request } from '../../request.js';
 import type { Share } from '../../store/ports.js';
 import { makerMeant } from '../batch/makers-meant.js';
 import type { At, Desk, DeskAnswer } from '../desk.js';
+import { NEVER_MIND } from '../offers.js';
 import { asked } from '../question.js';
 import { inOneLine, labelOf, nameOf, ownOrigin, shareRefusal, shownTo } from './shares.js';
 
@@ -52,10 +53,7 @@ async function everyQuestion(request: Withdrawal, shares: readonly Share[], at: 
     because: say`These: ${each.join(', ')}${more}. What others made of them stays theirs.`,
     examples: ['yes', 'never mind', 'what have I shared'],
     isOwn: true,
-    offers: [
-      { button: `Withdraw All ${shares.length}`, request: sure },
-      { button: 'Never Mind', request: { kind: 'drop' } },
-    ],
+    offers: [{ button: `Withdraw All ${shares.length}`, request: sure }, NEVER_MIND],
   });
 }
 

@@ -4,7 +4,7 @@ import type { Effect } from '../../effect.js';
 import type { AnyProblem } from '../../problems.js';
 import type { Request, TimeAsk } from '../../request.js';
 import { type At, type Desk, type DeskAnswer, refusal } from '../desk.js';
-import { UNDO } from '../offers.js';
+import { NEVER_MIND, UNDO } from '../offers.js';
 import { asked } from '../question.js';
 import { linesFor, linesLeft, linesSoFar, soFar } from './bench-lines.js';
 import { type BenchWork, benchWork } from './bench-work.js';
@@ -140,8 +140,5 @@ const oddQuestion = (request: LogTime, said: string, usual: number, at: At): Des
     asks: say`Is that right: ${said}?`,
     because: say`Such work usually takes about ${roughText(usual)}. Nothing is stored yet.`,
     examples: ['yes', 'never mind'],
-    offers: [
-      { button: 'It Is Right', request: { ...request, confirmed: true } },
-      { button: 'Never Mind', request: { kind: 'drop' } },
-    ],
+    offers: [{ button: 'It Is Right', request: { ...request, confirmed: true } }, NEVER_MIND],
   });

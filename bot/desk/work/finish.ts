@@ -18,6 +18,7 @@ import type { StoredMeasurement, Work } from '../../store/ports.js';
 import { type At, type Desk, type DeskAnswer, refusal } from '../desk.js';
 import { isUnusual, lengthProblems, MOST_ROWS, massProblems, spacingProblems } from '../gauge/gauge-checks.js';
 import { mmOfValue } from '../gauge/measured.js';
+import { MY_GAUGE, UNDO } from '../offers.js';
 import { tried } from '../plan/planning.js';
 import { asked, unitsQuestion, unusualQuestion } from '../question.js';
 import { resultKept } from '../share/results.js';
@@ -25,7 +26,6 @@ import { dayOf } from '../time/days.js';
 import { readAs } from '../typed.js';
 import { usedUp } from './used-up.js';
 import { plannedWith, type WorkMeant, withPlan, workMeant } from './work-meant.js';
-import { UNDO } from './work-offers.js';
 
 type FinishRequest = Request & { kind: 'finish' };
 
@@ -225,11 +225,7 @@ async function finished(
       next: next(after.outcome),
       shelf: used.notes,
       shared: forOwner?.notes ?? [],
-      offers: [
-        ...(forOwner?.offers ?? []),
-        UNDO,
-        { button: 'My Gauge', say: 'my gauge', request: { kind: 'show_gauge', on: {} } },
-      ],
+      offers: [...(forOwner?.offers ?? []), UNDO, MY_GAUGE],
     },
     talk,
   };

@@ -1,8 +1,8 @@
 import { withStored } from '../../conversation.js';
 import { type Desk, refusal } from '../desk.js';
+import { UNDO } from '../offers.js';
 import { freed } from './used-up.js';
 import { workMeant, workShown } from './work-meant.js';
-import { UNDO } from './work-offers.js';
 
 /** A piece taken off unfinished: it teaches nothing, and the machine is free. */
 export const giveUpDesk: Desk<'give_up'> = async (request, at) => {

@@ -7,10 +7,10 @@ import type { Request } from '../../request.js';
 import { type At, type Desk, type DeskAnswer, refusal } from '../desk.js';
 import { lengthProblems, MOST_ROWS } from '../gauge/gauge-checks.js';
 import { mmOfValue } from '../gauge/measured.js';
+import { UNDO } from '../offers.js';
 import { asked, unitsQuestion } from '../question.js';
 import { readAs, typedSize } from '../typed.js';
 import { plannedWith, type WorkMeant, workMeant } from './work-meant.js';
-import { UNDO } from './work-offers.js';
 
 type ReadingRequest = Request & { kind: 'reading' };
 

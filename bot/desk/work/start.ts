@@ -6,11 +6,12 @@ import { counting, turnOfWork } from '../../work-card.js';
 import { type At, type Desk, type DeskAnswer, refusal } from '../desk.js';
 import { MOST_ROWS } from '../gauge/gauge-checks.js';
 import { machineName } from '../names.js';
+import { UNDO } from '../offers.js';
 import { tried } from '../plan/planning.js';
 import { whichSize } from '../plan/which-size.js';
 import { setAside } from './set-aside.js';
 import { workMeant, workShown } from './work-meant.js';
-import { countOffers, UNDO } from './work-offers.js';
+import { countOffers } from './work-offers.js';
 
 /** A plan → a piece on the machine, its tally at 0. One machine holds one piece. */
 export const startDesk: Desk<'start'> = async ({ planId, rows }, at) => {

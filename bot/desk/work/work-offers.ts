@@ -1,6 +1,5 @@
 import type { Offered, WorkShown } from '../../reply.js';
-
-export const UNDO: Offered = { button: 'Undo', say: 'undo', request: { kind: 'undo', redo: false } };
+import { UNDO } from '../offers.js';
 
 /** The buttons of a row counter. */
 export const countOffers = ({ id, rows, stopAt }: Pick<WorkShown, 'id' | 'rows' | 'stopAt'>): Offered[] => [

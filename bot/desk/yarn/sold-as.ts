@@ -5,7 +5,7 @@ import { type Desk, refusal } from '../desk.js';
 import { putBack } from '../effects.js';
 import { TEX } from '../gauge/gauge-checks.js';
 import { priced } from '../money/prices.js';
-import { UNDO } from '../work/work-offers.js';
+import { UNDO } from '../offers.js';
 import { ballMeant } from './balls.js';
 import { countTold, keepWays, packProblems, waysOf } from './put-ups.js';
 import { nameMeant } from './thing-meant.js';

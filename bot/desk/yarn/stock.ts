@@ -6,7 +6,7 @@ import type { Ball, Lot, Price } from '../../store/ports.js';
 import { type At, type Desk, type DeskAnswer, refusal } from '../desk.js';
 import { putBack, takenBack } from '../effects.js';
 import { priced } from '../money/prices.js';
-import { UNDO } from '../work/work-offers.js';
+import { UNDO } from '../offers.js';
 import { ballMeant } from './balls.js';
 import { amountWords, holdsWords, lotName } from './lots.js';
 import { amountOf, amountProblems, changeOf } from './stock-amount.js';
