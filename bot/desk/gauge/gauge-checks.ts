@@ -7,7 +7,7 @@ type Range = { min: number; max: number };
 /** Needles of a hand-cranked circular machine, the largest included. From memory. */
 const NEEDLES: Range = { min: 3, max: 400 };
 /** Rows or stitches in one measured piece. */
-export const MOST_ROWS = 20_000;
+const MOST_ROWS = 20_000;
 const COUNTED: Range = { min: 0.5, max: MOST_ROWS };
 const UNRAVELLED: Range = { min: 1, max: MOST_ROWS };
 /** Yarn counts that a hand-cranked machine takes, in tex, with room to spare; and the published categories. From memory. */
@@ -67,6 +67,10 @@ function countProblems(label: string, tension: Tension | undefined): BotProblem[
   const said = tension.over?.assumed === 'rate' ? tension.said : undefined;
   return [{ code: 'count_outside', label, given: tension.count, said, ...COUNTED }];
 }
+
+/** Rows that no piece has. */
+export const rowProblems = (label: string, rows: number, min = 1): BotProblem[] =>
+  wholeProblems(label, rows, { min, max: MOST_ROWS });
 
 function wholeProblems(label: string, given: number, range: Range): BotProblem[] {
   if (!inRange(given, range)) return [{ code: 'count_outside', label, given, ...range }];

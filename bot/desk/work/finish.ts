@@ -16,7 +16,7 @@ import { inUnits } from '../../language/lengths.js';
 import type { Request, Value } from '../../request.js';
 import type { StoredMeasurement, Work } from '../../store/ports.js';
 import { type At, type Desk, type DeskAnswer, refusal } from '../desk.js';
-import { isUnusual, lengthProblems, MOST_ROWS, massProblems, spacingProblems } from '../gauge/gauge-checks.js';
+import { isUnusual, lengthProblems, massProblems, rowProblems, spacingProblems } from '../gauge/gauge-checks.js';
 import { mmOfValue } from '../gauge/measured.js';
 import { MY_GAUGE, UNDO } from '../offers.js';
 import { tried } from '../plan/planning.js';
@@ -50,9 +50,7 @@ export const finishDesk: Desk<'finish'> = async (wanted, at) => {
   const rows = request.rows ?? Math.max(meant.work.rows, meant.work.stopAt);
   const came = sizesOf(request, plan, at);
   const problems = [
-    ...(Number.isInteger(rows) && rows >= 1 && rows <= MOST_ROWS
-      ? []
-      : [{ code: 'count_outside' as const, label: 'Rows', given: rows, min: 1, max: MOST_ROWS }]),
+    ...rowProblems('Rows', rows),
     ...came.flatMap(({ size, value }) => lengthProblems(size.label, value)),
     ...massProblems('Weight', request.mass),
   ];

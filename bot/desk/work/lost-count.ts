@@ -3,7 +3,7 @@ import { withStored } from '../../conversation.js';
 import { inUnits } from '../../language/lengths.js';
 import type { Offered } from '../../reply.js';
 import { type Desk, refusal } from '../desk.js';
-import { lengthProblems, MOST_ROWS } from '../gauge/gauge-checks.js';
+import { lengthProblems, rowProblems } from '../gauge/gauge-checks.js';
 import { mmOfValue } from '../gauge/measured.js';
 import { formOffer } from '../offers.js';
 import { asked, unitsQuestion } from '../question.js';
@@ -19,11 +19,11 @@ export const lostCountDesk: Desk<'lost_count'> = async (wanted, at) => {
   const request = { ...wanted, workId: meant.work.id };
   const { work, readings } = meant;
   const [first, second] = request.counts;
-  const outside = request.counts.find(({ rows }) => !Number.isInteger(rows) || rows < 1 || rows > MOST_ROWS);
-  if (outside !== undefined)
-    return refusal(at, { code: 'count_outside', label: 'Row', given: outside.rows, min: 1, max: MOST_ROWS });
   const typed = request.length && inUnits(request.length, at.maker.units);
-  const problems = lengthProblems('Length', typed);
+  const problems = [
+    ...request.counts.flatMap(({ rows }) => rowProblems('Row', rows)),
+    ...lengthProblems('Length', typed),
+  ];
   if (problems.length > 0) return refusal(at, ...problems);
   if (typed?.is === 'bare') return unitsQuestion({ ...request, length: typed }, typed.said ?? '', at);
   if (first === undefined && typed === undefined) {

@@ -1,15 +1,15 @@
 import { outcomeOf, say } from '../../../core/index.js';
 import type { Offered } from '../../reply.js';
 import { type At, type Desk, refusal } from '../desk.js';
-import { MOST_ROWS } from '../gauge/gauge-checks.js';
+import { rowProblems } from '../gauge/gauge-checks.js';
 import { type PlanMeant, planMeant } from '../plan/plan-meant.js';
 
 /** A count of the maker's own beside that of the plan, with what each would come to. Nothing moves until they choose. */
 export const ownCountDesk: Desk<'own_count'> = async ({ rows }, at) => {
   const meant = await planMeant(at);
   if ('reply' in meant) return meant;
-  if (rows < 1 || rows > MOST_ROWS)
-    return refusal(at, { code: 'count_outside', label: 'Rows', given: rows, min: 1, max: MOST_ROWS });
+  const problems = rowProblems('Rows', rows);
+  if (problems.length > 0) return refusal(at, ...problems);
   const { plan } = meant;
   const mine = meant.work?.work.stopAt ?? plan.rows;
   if (rows === mine) {

@@ -5,7 +5,7 @@ import { inUnits } from '../../language/lengths.js';
 import type { Offered } from '../../reply.js';
 import type { Request } from '../../request.js';
 import { type At, type Desk, type DeskAnswer, refusal } from '../desk.js';
-import { lengthProblems, MOST_ROWS } from '../gauge/gauge-checks.js';
+import { lengthProblems, rowProblems } from '../gauge/gauge-checks.js';
 import { mmOfValue } from '../gauge/measured.js';
 import { UNDO } from '../offers.js';
 import { asked, unitsQuestion } from '../question.js';
@@ -22,7 +22,7 @@ export const readingDesk: Desk<'reading'> = async (wanted, at) => {
   const request = { ...wanted, workId: meant.work.id };
   const typed = inUnits(request.length, at.maker.units);
   const row = request.row ?? meant.work.rows;
-  const problems = [...lengthProblems('Length', typed), ...rowProblems(row)];
+  const problems = [...lengthProblems('Length', typed), ...rowProblems('Row', row, 0)];
   if (problems.length > 0) return refusal(at, ...problems);
   if (typed.is === 'bare') return unitsQuestion({ ...request, length: typed }, typed.said ?? '', at);
   if (row === 0) return rowQuestion(request, at);
@@ -38,13 +38,6 @@ export const readingDesk: Desk<'reading'> = async (wanted, at) => {
 
 /** The reading taken last, whatever its row. */
 const lastRead = (readings: WorkMeant['readings']) => [...readings].sort((a, b) => a.at - b.at).at(-1);
-
-const rowProblems = (row: number) => [
-  ...(Number.isInteger(row) ? [] : [{ code: 'count_not_whole' as const, label: 'Row', given: row }]),
-  ...(row >= 0 && row <= MOST_ROWS
-    ? []
-    : [{ code: 'count_outside' as const, label: 'Row', given: row, min: 1, max: MOST_ROWS }]),
-];
 
 async function kept(meant: WorkMeant, reading: Reading, request: ReadingRequest, at: At): Promise<DeskAnswer> {
   const { work } = meant;

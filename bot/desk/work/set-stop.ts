@@ -1,7 +1,7 @@
 import { say } from '../../../core/index.js';
 import { withStored } from '../../conversation.js';
 import { type Desk, refusal } from '../desk.js';
-import { MOST_ROWS } from '../gauge/gauge-checks.js';
+import { rowProblems } from '../gauge/gauge-checks.js';
 import { workMeant, workShown } from './work-meant.js';
 import { countOffers } from './work-offers.js';
 
@@ -9,9 +9,8 @@ import { countOffers } from './work-offers.js';
 export const setStopDesk: Desk<'set_stop'> = async ({ rows, ...which }, at) => {
   const meant = await workMeant(which, at);
   if (meant === undefined) return refusal(at, { code: 'no_work' });
-  if (!Number.isInteger(rows)) return refusal(at, { code: 'count_not_whole', label: 'Stop row', given: rows });
-  if (rows < 1 || rows > MOST_ROWS)
-    return refusal(at, { code: 'count_outside', label: 'Stop row', given: rows, min: 1, max: MOST_ROWS });
+  const problems = rowProblems('Stop row', rows);
+  if (problems.length > 0) return refusal(at, ...problems);
 
   const { work } = meant;
   await at.store.works.stopAt(work.id, rows);

@@ -4,7 +4,7 @@ import type { Reply, WorkShown } from '../../reply.js';
 import type { StoredPlan, Work } from '../../store/ports.js';
 import { counting, turnOfWork } from '../../work-card.js';
 import { type At, type Desk, type DeskAnswer, refusal } from '../desk.js';
-import { MOST_ROWS } from '../gauge/gauge-checks.js';
+import { rowProblems } from '../gauge/gauge-checks.js';
 import { machineName } from '../names.js';
 import { UNDO } from '../offers.js';
 import { tried } from '../plan/planning.js';
@@ -15,8 +15,8 @@ import { countOffers } from './work-offers.js';
 
 /** A plan → a piece on the machine, its tally at 0. One machine holds one piece. */
 export const startDesk: Desk<'start'> = async ({ planId, rows }, at) => {
-  if (rows !== undefined && (rows < 1 || rows > MOST_ROWS))
-    return refusal(at, { code: 'count_outside', label: 'Rows', given: rows, min: 1, max: MOST_ROWS });
+  const problems = rows === undefined ? [] : rowProblems('Rows', rows);
+  if (problems.length > 0) return refusal(at, ...problems);
   const which = planId === undefined ? whichSize(at) : undefined;
   if (which !== undefined) return which;
   const stored = await planToStart(planId, at);

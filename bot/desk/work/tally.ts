@@ -1,6 +1,6 @@
 import { withStored } from '../../conversation.js';
 import { type Desk, refusal } from '../desk.js';
-import { MOST_ROWS } from '../gauge/gauge-checks.js';
+import { rowProblems } from '../gauge/gauge-checks.js';
 import { atRow, workMeant, workShown } from './work-meant.js';
 import { countOffers } from './work-offers.js';
 
@@ -10,9 +10,8 @@ export const tallyDesk: Desk<'tally'> = async ({ by, to, settles = false, ...whi
   if (meant === undefined) return refusal(at, { code: 'no_work' });
   const { work } = meant;
   const rows = to ?? work.rows + (by ?? 1);
-  if (!Number.isInteger(rows)) return refusal(at, { code: 'count_not_whole', label: 'Row', given: rows });
-  if (rows < 0 || rows > MOST_ROWS)
-    return refusal(at, { code: 'count_outside', label: 'Row', given: rows, min: 0, max: MOST_ROWS });
+  const problems = rowProblems('Row', rows, 0);
+  if (problems.length > 0) return refusal(at, ...problems);
 
   const kind = settles ? 'settled' : to === undefined ? 'by' : 'to';
   const said = `row ${rows}`;
