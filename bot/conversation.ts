@@ -58,7 +58,7 @@ export const Change = z.discriminatedUnion('kind', [
 export type Change = z.infer<typeof Change>;
 
 /** What of a talk goes by what was said last: all but what it remembers of changes and cards. */
-const Standing = z.object({
+const Present = z.object({
   ...InHand.shape,
   /** The units asked for since the plan in hand was made: its answers lead with them, whatever was typed for it. */
   leadsIn: z.enum(['cm', 'in']).optional(),
@@ -68,10 +68,6 @@ const Standing = z.object({
   onHelp: z.boolean().optional(),
   /** Requests in a row in another unit than the maker's, and whether they were asked about it. */
   otherUnits: z.object({ times: z.number(), isAsked: z.boolean() }).optional(),
-  /** The card that counts its rows: as it stands in Slack, or the row of the outbox that becomes it. */
-  counter: z
-    .union([z.object({ channel: z.string(), ts: z.string() }), z.object({ channel: z.string(), row: z.string() })])
-    .optional(),
   /** The work that counts and readings in this talk are about. */
   workId: z.string().optional(),
   /** What was last asked to be bought, and for which plan. */
@@ -91,7 +87,7 @@ const Asked = z.object({
       made: z.number(),
       offered: z.number(),
       /** What stood before it: the talk, the profile used last, and whether the maker had no unit yet. */
-      before: Standing,
+      before: Present,
       profileId: z.string().optional(),
       unitless: z.boolean(),
     })
@@ -102,8 +98,12 @@ export type Again = NonNullable<z.infer<typeof Asked>['again']>;
 /** The state of one maker's talk in one place. A refused request never reaches it. */
 export const Conversation = z.object({
   v: z.literal(1).default(1),
-  ...Standing.shape,
+  ...Present.shape,
   asked: Asked.optional(),
+  /** The card that counts its rows: as it stands in Slack, or the row of the outbox that becomes it. */
+  counter: z
+    .union([z.object({ channel: z.string(), ts: z.string() }), z.object({ channel: z.string(), row: z.string() })])
+    .optional(),
   /** What cards offered, by turn. `named` ones were numbered in words, so that "the first" can pick them. */
   offered: z
     .array(
@@ -156,7 +156,7 @@ export const inHand = ({ subject, planId, rowsMake, pending }: z.infer<typeof In
 });
 
 /** What a message may change of the talk, to be kept for when it is read again. */
-export const standing = (talk: z.infer<typeof Standing>): z.infer<typeof Standing> => ({
+export const presentOf = (talk: z.infer<typeof Present>): z.infer<typeof Present> => ({
   ...inHand(talk),
   leadsIn: talk.leadsIn,
   onCost: talk.onCost,

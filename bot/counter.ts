@@ -4,11 +4,27 @@ import { plainText } from './cards/plain-text.js';
 import type { Conversation } from './conversation.js';
 import type { Reply } from './reply.js';
 import type { Address, Bound } from './store/ports.js';
+import type { Input } from './understood.js';
+import { isTurnOfWork } from './work-card.js';
 
 /** An old card is of no use to put right after a day. */
 const KEPT_MS = 24 * 3_600_000;
 
 const MOVED = plainCard('This row counter has moved on', { body: ['Its buttons are on the card that came after it.'] });
+
+/** The turns of this talk whose cards count rows: those with a button for one row and for ten. */
+const countersIn = ({ offered }: Conversation): string[] =>
+  offered.flatMap(({ turn, choices }) => (choices.filter(({ kind }) => kind === 'tally').length > 1 ? [turn] : []));
+
+type Pressed = Pick<Input, 'input'> & { pressed?: (Address & { to: 'card' }) | undefined };
+
+/** The row counter pressed, which counts on: its card is made anew, and none is added to the talk. */
+export function counterPressed({ pressed, input }: Pressed, replies: readonly Reply[], talk: Conversation) {
+  const isCounter = 'pick' in input && (countersIn(talk).includes(input.pick.turn) || isTurnOfWork(input.pick.turn));
+  return isCounter && replies.every((reply) => reply.kind === 'work' && reply.became === 'counted')
+    ? pressed
+    : undefined;
+}
 
 type Queued = { row: string; address: Address; replies: readonly Reply[]; at: number; newId: () => string };
 

@@ -1,4 +1,4 @@
-import { type Again, type Conversation, inHand, standing } from './conversation.js';
+import { type Again, type Conversation, inHand, presentOf } from './conversation.js';
 import type { At } from './desk/desk.js';
 import { turnedInStore } from './desk/undo.js';
 import { atOf, type Exchanged, exchanged, type Heard } from './exchanged.js';
@@ -38,7 +38,7 @@ export const hasFailed = ({ exchanges }: Pick<Exchanged, 'exchanges'>): boolean 
 
 /** Where a message is read the first time: what stands before it, to be kept for an edit. */
 export const startOf = async ({ bound, maker, talk }: Heard): Promise<Start> => ({
-  before: standing(talk),
+  before: presentOf(talk),
   profileId: (await bound.profiles.of(maker.id))[0]?.id,
   unitless: maker.units === undefined,
 });
@@ -106,7 +106,7 @@ async function takenBack(
   if (profileId !== undefined) await at.store.profiles.used(profileId, at.now);
   return {
     ...talk,
-    ...standing(before),
+    ...presentOf(before),
     changes: talk.changes.slice(0, kept),
     offered: talk.offered.slice(0, talk.offered.length - offered),
   };

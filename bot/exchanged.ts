@@ -64,13 +64,13 @@ export async function exchanged(heard: Heard): Promise<Exchanged> {
     const at = atOf({ ...heard, maker, talk });
     const hadHours = maker.hours.weekly !== undefined;
     const answered = await answer(request, at);
+    const { reply } = answered;
     if (known !== undefined && 'form' in turn.input && exchanges.length === 0)
       passForm(turn.input.form, answered, known, { units: maker.units ?? unitsIn(textOf(turn.input)) ?? 'in' });
-    const changed = isEdit(meaning, request) && answered.reply.kind !== 'batch' ? editMade(talk, answered.talk) : [];
-    const { reply } = answered;
+    const changed = isEdit(meaning, request) && reply.kind !== 'batch' ? editMade(talk, answered.talk) : [];
     letters.push(...(answered.letters ?? []));
     exchanges.push({ request, reply: reply.kind === 'question' ? { ...reply, changed } : reply });
-    if (answered.reply.kind === 'problem') break;
+    if (reply.kind === 'problem') break;
     if (!turn.sizeOnly) maker = await withUnitsTyped(bound, maker, turn, request);
     if (setsMaker(request)) maker = await bound.makers.held(turn.user.slackUserId, turn.user.name, turn.at);
     const resumed = [...resumedBy(request, answered, talk), ...datedAgain(request, hadHours, talk)];
@@ -80,7 +80,7 @@ export async function exchanged(heard: Heard): Promise<Exchanged> {
         : withEdit(talk, answered.talk, changed, maker.units);
     // Another full request takes the place of the one that waited.
     if (!queue.some(isOfPiece)) queue.push(...resumed);
-    if (answered.reply.kind === 'question') {
+    if (reply.kind === 'question') {
       const { talk: open, left } = waiting(talk, queue);
       talk = open;
       queue.splice(0, queue.length, ...left);

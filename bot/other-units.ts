@@ -1,27 +1,44 @@
 import type { Units } from '../core/index.js';
 import type { Conversation } from './conversation.js';
 import type { Offered } from './reply.js';
+import type { Request } from './request.js';
+import { unitsIn } from './units-meant.js';
 
 /** So many requests in a row in another unit than the maker's are a question worth asking. */
 const IN_A_ROW = 3;
+
+/** Requests that tell or ask for a size: what is said of yarn is sold by the metre anywhere. */
+const SIZED: readonly Request['kind'][] = [
+  'plan',
+  'record_gauge',
+  'reading',
+  'finish',
+  'allow',
+  'correct',
+  'which_machine',
+];
 
 /** What a talk knows of requests typed in another unit than the maker's own. */
 type OtherUnits = Conversation['otherUnits'];
 
 /**
- * How many requests in a row were in another unit, with the one just read; one without a unit counts for nothing.
- * @param typed the unit of the request
+ * What a talk knows of them once a message is answered, one without a size or a unit counting for nothing; and the unit to
+ * offer a switch to, the once that it is asked.
  * @param own the maker's unit before it
  */
-export function otherUnits(before: OtherUnits, typed: Units | undefined, own: Units | undefined): OtherUnits {
-  if (typed === undefined || own === undefined) return before;
+export function unitsHeard(
+  before: OtherUnits,
+  requests: readonly Request[],
+  text: string,
+  own: Units | undefined,
+): { known: OtherUnits; switchTo?: Units | undefined } {
+  const typed = requests.some(({ kind }) => SIZED.includes(kind)) ? unitsIn(text) : undefined;
+  if (typed === undefined || own === undefined) return { known: before };
   const times = typed === own ? 0 : (before?.times ?? 0) + 1;
-  return { times, isAsked: before?.isAsked === true || times >= IN_A_ROW };
+  const isAsked = before?.isAsked === true || times >= IN_A_ROW;
+  const isSet = requests.some(({ kind }) => kind === 'set_units');
+  return { known: { times, isAsked }, switchTo: isAsked && before?.isAsked !== true && !isSet ? typed : undefined };
 }
-
-/** The unit to offer a switch to, the once that it is asked. */
-export const switchTo = (before: OtherUnits, now: OtherUnits, typed: Units | undefined): Units | undefined =>
-  now?.isAsked === true && before?.isAsked !== true ? typed : undefined;
 
 /** Words that switch. */
 export const switchWords = (units: Units): string => (units === 'cm' ? 'use cm' : 'use inches');

@@ -4,7 +4,7 @@ import type { Fault } from './cards/forms/index.js';
 import { apology, type Card, card } from './cards/index.js';
 import { plainText } from './cards/plain-text.js';
 import { type Conversation, REMEMBERED, rememberedMs } from './conversation.js';
-import { withCounter } from './counter.js';
+import { counterPressed, withCounter } from './counter.js';
 import type { Letter } from './desk/desk.js';
 import {
   askedNow,
@@ -21,15 +21,13 @@ import { FormRefused } from './form-sent.js';
 import { refreshed, refreshedTogether } from './home.js';
 import type { DueDate, Trace } from './language/context.js';
 import { hasDueCue } from './language/due-cue.js';
-import { otherUnits, switchOffer, switchTo } from './other-units.js';
-import type { Reply } from './reply.js';
+import { switchOffer, unitsHeard } from './other-units.js';
 import type { Request } from './request.js';
 import { reaching, seenBy } from './seen-by.js';
 import type { Address, AnswerTo, Body, Bound } from './store/ports.js';
 import type { Surroundings } from './surroundings.js';
 import { textOf } from './understood.js';
-import { unitsIn, unitsMeant } from './units-meant.js';
-import { isTurnOfWork } from './work-card.js';
+import { unitsMeant } from './units-meant.js';
 
 /** One turn of talk, from whichever door. */
 export type Turn = Said & {
@@ -134,53 +132,51 @@ async function answeredIn(
   const again = edit === 'left' ? undefined : edit;
   const said: Said = edit === 'left' ? { ...turn, input: LEFT } : turn;
   const heard = { bound, turn: said, maker: held, talk: before, newId, due: due?.(held.timeZone) };
-  const start = again ?? (turn.message && (await startOf(heard)));
+  const start = edit === undefined ? turn.message && (await startOf(heard)) : again;
   const done = await (again === undefined ? exchanged(heard) : exchangedAgain(heard, again));
   const { exchanges, letters, trace, skipped, maker } = done;
   const hasChanged = edit === undefined || (again !== undefined && !hasFailed(done));
   let { talk } = done;
 
-  const isSized = hasChanged && exchanges.some(({ request }) => SIZED.includes(request.kind));
-  const typed = 'text' in said.input && isSized ? unitsIn(said.input.text) : undefined;
-  const inOther = otherUnits(talk.otherUnits, typed, again?.unitless ? undefined : held.units);
-  const other = exchanges.some(({ request }) => request.kind === 'set_units')
-    ? undefined
-    : switchTo(talk.otherUnits, inOther, typed);
-  const replies = exchanges.map(({ reply }, i) =>
-    other === undefined || i < exchanges.length - 1
-      ? reply
-      : { ...reply, offers: [...reply.offers, switchOffer(other)] },
+  const { known, switchTo } = unitsHeard(
+    talk.otherUnits,
+    exchanges.map(({ request }) => request),
+    hasChanged && 'text' in said.input ? said.input.text : '',
+    again?.unitless ? undefined : held.units,
   );
-  const ledBy = replies.at(-1)?.kind;
+  const replies = exchanges.map(({ reply }, i) =>
+    switchTo === undefined || i < exchanges.length - 1
+      ? reply
+      : { ...reply, offers: [...reply.offers, switchOffer(switchTo)] },
+  );
+  const last = replies.at(-1);
   if (hasChanged) {
-    const led = { onCost: ledBy === 'cost' || undefined, onHelp: ledBy === 'helps' || undefined };
-    talk = { ...talk, ...led, otherUnits: inOther };
+    const led = { onCost: last?.kind === 'cost' || undefined, onHelp: last?.kind === 'helps' || undefined };
+    talk = { ...talk, ...led, otherUnits: known };
   }
-  const offers = replies.at(-1)?.offers ?? [];
-  if (offers.length > 0) {
-    const named = NAMED.includes(replies.at(-1)?.kind ?? '');
-    const choices = offers.map(({ request }) => request);
-    const says = offers.map(({ say }) => say ?? '');
+  if (last !== undefined && last.offers.length > 0) {
+    const named = NAMED.includes(last.kind);
+    const choices = last.offers.map(({ request }) => request);
+    const says = last.offers.map(({ say }) => say ?? '');
     talk = { ...talk, offered: [...talk.offered, { turn: id, named, choices, says }].slice(-REMEMBERED) };
   }
 
   const printing: Printing = {
-    units: talk.leadsIn ?? unitsMeant(replies.at(-1), textOf(said.input)) ?? maker.units ?? 'in',
+    units: talk.leadsIn ?? unitsMeant(last, textOf(said.input)) ?? maker.units ?? 'in',
   };
   const made = card(replies, printing, {
     name: maker.name,
     mended: trace.mended,
     leftover: trace.leftover,
     skipped,
-    switchTo: other,
+    switchTo,
     edit: again && (hasChanged || again.made === 0 ? 'read' : 'refused'),
-    waits: replies.at(-1)?.kind === 'question' && (talk.pending?.next?.length ?? 0) > 0,
+    waits: last?.kind === 'question' && (talk.pending?.next?.length ?? 0) > 0,
   });
   let posted: string | undefined;
-  if (turn.address !== undefined && !(turn.onHome && replies.at(-1)?.kind === 'work')) {
+  if (turn.address !== undefined && !(turn.onHome && last?.kind === 'work')) {
     const body = { text: plainText(made), blocks: blocks(made, id) };
-    const address =
-      counterPressed(turn, replies, countersIn(before)) ?? seenBy(replies, turn.address, turn.user.slackUserId);
+    const address = counterPressed(turn, replies, before) ?? seenBy(replies, turn.address, turn.user.slackUserId);
     const row = newId();
     posted = await queued(bound, address, body, turn.at, row, again?.card);
     talk = await withCounter(talk, bound, { row: posted ?? row, address, replies, at: turn.at, newId });
@@ -216,18 +212,6 @@ async function queued(
   return address.to === 'post' ? id : undefined;
 }
 
-/** The turns of this talk whose cards count rows: those with a button for one row and for ten. */
-const countersIn = ({ offered }: Conversation): string[] =>
-  offered.flatMap(({ turn, choices }) => (choices.filter(({ kind }) => kind === 'tally').length > 1 ? [turn] : []));
-
-/** The row counter pressed, which counts on: its card is made anew, and none is added to the talk. */
-function counterPressed({ pressed, input }: Turn, replies: readonly Reply[], counters: readonly string[]) {
-  const isCounter = 'pick' in input && (counters.includes(input.pick.turn) || isTurnOfWork(input.pick.turn));
-  return isCounter && replies.every((reply) => reply.kind === 'work' && reply.became === 'counted')
-    ? pressed
-    : undefined;
-}
-
 /** Queues a card for someone else; names and sizes are all it tells of the one who speaks. */
 async function sendLetter(bound: Bound, { to, turn, reply, units }: Letter, id: string, at: number): Promise<void> {
   const made = card([reply], { units: units ?? 'in' }, { name: '', mended: [], leftover: [], skipped: 0 });
@@ -241,17 +225,6 @@ const LOOKS: readonly Request['kind'][] = [
   ...(['deleted', 'meaning', 'how_to', 'explain_chance', 'own_count'] as const),
   ...(['show_log', 'show_shares', 'why_apart'] as const),
   ...(['what_helps', 'where', 'which_machine', 'which_size', 'why'] as const),
-];
-
-/** Requests that tell or ask for a size: what is said of yarn is sold by the metre anywhere. */
-const SIZED: readonly Request['kind'][] = [
-  'plan',
-  'record_gauge',
-  'reading',
-  'finish',
-  'allow',
-  'correct',
-  'which_machine',
 ];
 
 /** The talk without a question that has lapsed. */
