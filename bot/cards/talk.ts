@@ -1,5 +1,6 @@
 import { type Printing, printed } from '../../core/index.js';
 import { machineName } from '../desk/names.js';
+import { pieceExample } from '../examples.js';
 import { isSlackUserId } from '../mention.js';
 import type { ReplyOf } from '../reply.js';
 import { assumedFact } from './assumed.js';
@@ -61,10 +62,7 @@ export function helpCard(
   { name }: { name: string },
   printing: Printing,
 ): Card {
-  const measured =
-    printing.units === 'cm'
-      ? '40 needles, 60 rows, 27 cm long, 14.5 flat'
-      : '46 needles, 110 rows, 22 in long, 6 3/4 flat';
+  const measured = pieceExample(printing.units);
   const rows = examples
     .slice(0, 3)
     .map((words) => `"${words}"`)

@@ -1,5 +1,6 @@
 import { MM_PER, type Piece, type Problem, pieceById, pieces, printed, say, type Words } from '../../core/index.js';
 import { answersFor, type Pending } from '../conversation.js';
+import { pieceExample, widthExample } from '../examples.js';
 import { read } from '../language/read.js';
 import type { Offered } from '../reply.js';
 import type { FormId, OfPiece, PlanAsk, Request, RequestKind } from '../request.js';
@@ -120,13 +121,7 @@ export function gaugeQuestion(request: Request, at: At, yarn?: string): DeskAnsw
   return asked(at, request, ['gauge'], {
     asks: yarn === undefined ? say`Which piece have you measured?` : say`Which piece in ${yarn} have you measured?`,
     because: say`I count in your own rows. I need the needles, rows, length and flat width of one piece; I ask for it once, and then answer this.`,
-    examples: [
-      at.maker.units === 'cm'
-        ? '40 needles, 60 rows, 27 cm long, 14.5 flat'
-        : '46 needles, 110 rows, 22 in long, 6 3/4 flat',
-      '5 rows to the inch',
-      'never mind',
-    ],
+    examples: [pieceExample(at.maker.units), '5 rows to the inch', 'never mind'],
     offers: [formOffer('gauge')],
   });
 }
@@ -135,7 +130,7 @@ export const widthQuestion = (request: Request, at: At): DeskAnswer =>
   asked(at, request, ['gauge'], {
     asks: say`How wide does your knitting come out?`,
     because: say`The needles are chosen from your stitch width, and I have only rows so far. A tube's needles and flat width will do.`,
-    examples: [at.maker.units === 'cm' ? '40 needles, 14.5 cm flat' : '46 needles, 6 3/4 in flat', 'never mind'],
+    examples: [widthExample(at.maker.units), 'never mind'],
     offers: [formOffer('gauge')],
   });
 

@@ -1,4 +1,5 @@
 import { say } from '../../../core/index.js';
+import { pieceExample } from '../../examples.js';
 import type { Desk } from '../desk.js';
 import { formOffer } from '../offers.js';
 
@@ -7,10 +8,7 @@ import { formOffer } from '../offers.js';
  * answer: a measured piece is a request itself.
  */
 export const tellGaugeDesk: Desk<'tell_gauge'> = async ({ none = false }, { maker, talk }) => {
-  const measured =
-    maker.units === 'cm'
-      ? '40 needles, 60 rows, 27 cm long, 14.5 flat'
-      : '46 needles, 110 rows, 22 in long, 6 3/4 flat';
+  const measured = pieceExample(maker.units);
   const offers = [formOffer('gauge')];
   if (none) {
     return {

@@ -1,5 +1,6 @@
 import { type OnMachine, pieceById, plan, say } from '../../../core/index.js';
 import { subjectOf } from '../../conversation.js';
+import { widthExample } from '../../examples.js';
 import { ORDINALS } from '../../language/readers/picks.js';
 import type { MakersBench } from '../../reply.js';
 import { isOfPiece, type PlanAsk, type Size } from '../../request.js';
@@ -95,7 +96,7 @@ const noNeedles = (at: At): DeskAnswer => ({
     kind: 'answer',
     lead: say`Needles decide it, and I know those of no machine yet`,
     lines: [say`Tell me how many a machine has, and how wide its tube lies flat.`],
-    examples: [at.maker.units === 'cm' ? '40 needles, 14.5 cm flat' : '46 needles, 6 3/4 in flat'],
+    examples: [widthExample(at.maker.units)],
     offers: [],
   },
   talk: at.talk,

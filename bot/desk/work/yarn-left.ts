@@ -11,6 +11,7 @@ import {
   type YarnNeed,
   yarnToComeM,
 } from '../../../core/index.js';
+import { widthExample } from '../../examples.js';
 import type { Offered } from '../../reply.js';
 import type { PlanAsk, Request } from '../../request.js';
 import type { Profile } from '../../store/ports.js';
@@ -155,5 +156,5 @@ const stitchQuestion = (request: Asking, at: At): DeskAnswer =>
   asked(at, request, ['gauge'], {
     asks: say`How wide does your knitting come out?`,
     because: say`What a row takes follows from the needles and your stitch width, and I have only rows so far.`,
-    examples: [at.maker.units === 'cm' ? '40 needles, 14.5 cm flat' : '46 needles, 6 3/4 in flat', 'never mind'],
+    examples: [widthExample(at.maker.units), 'never mind'],
   });

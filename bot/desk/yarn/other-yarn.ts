@@ -15,6 +15,7 @@ import {
   type YarnWeight,
   yarnWeightNamed,
 } from '../../../core/index.js';
+import { widthExample } from '../../examples.js';
 import type { Ball, Profile } from '../../store/ports.js';
 import { type At, type Desk, refusal } from '../desk.js';
 import { capital, sameName } from '../names.js';
@@ -39,7 +40,7 @@ export const otherYarnDesk: Desk<'other_yarn'> = async (request, at) => {
     return asked(at, request, ['gauge'], {
       asks: say`How wide does your knitting come out?`,
       because: say`The yarn of a plan follows from the needles and your stitch width, and I have only rows so far.`,
-      examples: [at.maker.units === 'cm' ? '40 needles, 14.5 cm flat' : '46 needles, 6 3/4 in flat', 'never mind'],
+      examples: [widthExample(at.maker.units), 'never mind'],
     });
   const name = request.yarn ?? 'the other yarn';
   const told = await ballMeant(request.ball, name, request, at);
