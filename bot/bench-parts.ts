@@ -6,7 +6,7 @@ type BenchPart = { words: string; of: Stage | readonly (readonly Driver[])[] };
 const part = (words: string, ...of: (readonly Driver[])[]): BenchPart => ({ words, of });
 
 /** The parts that time is logged for, by name. `words` is the source of a regular expression. */
-export const BENCH_PARTS = {
+const BENCH_PARTS = {
   knitting: { words: 'knit(?:ted|ting)?|(?:at|on) the machine', of: 'knit' },
   finishing: { words: 'finishing|sewing (?:it )?up|making up|assembl(?:y|ing)|(?:at|on) the table', of: 'finish' },
   cranking: part('crank(?:ed|ing)?', ['crank']),

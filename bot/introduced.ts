@@ -1,7 +1,7 @@
 import type { Surroundings } from './surroundings.js';
 
 /** What Slack says of a person. */
-export type SlackProfile = { name: string; timeZone: string };
+type SlackProfile = { name: string; timeZone: string };
 
 type Met = { slackTeamId: string; slackUserId: string; at: number };
 

@@ -8,7 +8,7 @@ import { wallOf } from './desk/time/wall.js';
 import type { Body, Bound, Maker, Reminder } from './store/ports.js';
 
 /** What becomes of a reminder at its time: said, put off to the maker's hours, or nothing, where it is no longer so. */
-export type Reminded =
+type Reminded =
   | { became: 'said'; to: string; body: Body }
   | { became: 'put_off'; until: number }
   | { became: 'nothing' };

@@ -2,7 +2,7 @@ import type { Notion, Stuff, Things } from './piece.js';
 import { count, mass, say, tail, type Words } from './words.js';
 
 /** What to have at hand of one notion for some pieces: so many, each cut to a length where it is cut; or so much. */
-export type AtHand = { id: string; say: Words; count?: number; cutMm?: number; massG?: number };
+type AtHand = { id: string; say: Words; count?: number; cutMm?: number; massG?: number };
 
 /**
  * Notions of one piece added up over `pieces`, a whole number from 1.

@@ -207,7 +207,7 @@ export type Made<A extends Asks> = {
 };
 
 /** The contract of a kind of piece: all that shared code and the bot need of it, as data and pure functions. */
-export type PieceOf<A extends Asks> = {
+type PieceOf<A extends Asks> = {
   id: string;
   label: string;
   words: readonly string[];

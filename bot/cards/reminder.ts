@@ -5,7 +5,7 @@ import { counted } from './names.js';
 
 type What = 'start' | 'checkpoint' | 'hand_over';
 
-export type Remembered = { what: What; label: string; pieces: number; done: number; dueDay: Day; today: Day };
+type Remembered = { what: What; label: string; pieces: number; done: number; dueDay: Day; today: Day };
 
 /** What was asked to be reminded of, on its day. */
 export function reminderCard({ what, label, pieces, done, dueDay, today }: Remembered): Card {

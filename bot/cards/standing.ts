@@ -4,7 +4,7 @@ import { AN_EXAMPLE } from './names.js';
 import { resize } from './resize.js';
 
 /** What a maker who stands there can do next: where they stand, in a line, and what they can say. */
-export type NextSteps = { line: string | undefined; sayings: readonly string[] };
+type NextSteps = { line: string | undefined; sayings: readonly string[] };
 
 /** Rows that a maker counts before they tell me. */
 const FURTHER = 5;

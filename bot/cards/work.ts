@@ -28,7 +28,7 @@ function leadOf(became: ReplyOf<'work'>['became'], work: WorkShown): string {
 }
 
 /** `Row 58 of 131: 73 to go`. */
-export function rowLead({ rows, stopAt }: Pick<WorkShown, 'rows' | 'stopAt'>): string {
+function rowLead({ rows, stopAt }: Pick<WorkShown, 'rows' | 'stopAt'>): string {
   const left = stopAt - rows;
   if (left > 0) return `Row ${rows} of ${stopAt}: ${left} to go`;
   return left === 0 ? `Row ${rows} of ${stopAt}: stop here` : `Row ${rows} of ${stopAt}: ${-left} too many`;

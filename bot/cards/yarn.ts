@@ -117,7 +117,7 @@ function sureText({ source, cv, massCv, massG, loop }: YarnNeed): string {
 }
 
 /** What the yarn in a stitch is now, for a card on which it was measured; none by gauge alone. */
-export function loopText(loop: LoopEstimate, { units }: Printing): string | undefined {
+function loopText(loop: LoopEstimate, { units }: Printing): string | undefined {
   const { from, mm, cv, gPerStitch } = loop;
   if (from !== 'gauge')
     return `ten stitches take ${printedLength(10 * mm, units)}, ${FROM[from]}, give or take ${percentOf(cv)}.`;

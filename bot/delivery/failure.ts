@@ -1,7 +1,7 @@
 import { z } from 'zod';
 
 /** Why a card was not posted, and what to do: wait as told, try again later, or give up with advice for the host. */
-export type Failure =
+type Failure =
   | { kind: 'limited'; why: string; retryAfterMs: number }
   | { kind: 'passing'; why: string }
   | { kind: 'lasting'; why: string; advice?: string | undefined };

@@ -8,7 +8,7 @@ export type Lane = {
 
 type Queue = { lane: Lane; waiting: number; tail: Promise<void> };
 
-export type Lanes = { queued(key: string, job: (lane: Lane) => Promise<void>): Promise<void> };
+type Lanes = { queued(key: string, job: (lane: Lane) => Promise<void>): Promise<void> };
 
 /** Runs the jobs of one lane one after another, and those of different lanes side by side. Jobs must not reject. */
 export function lanes(now: () => number): Lanes {

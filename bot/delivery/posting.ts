@@ -5,7 +5,7 @@ import type { Lane } from './lanes.js';
 import type { Pace } from './pace.js';
 import type { Sender } from './sender.js';
 
-export type Posting = (row: OutboxRow, lane: Lane, leasedUntil: number) => Promise<void>;
+type Posting = (row: OutboxRow, lane: Lane, leasedUntil: number) => Promise<void>;
 
 /** Posts a card when its lane is free, and tells the outbox what became of it. Rejects only when the store does. */
 export function posting(

@@ -5,16 +5,16 @@ import { countryCurrency, currenciesNamed, hundredthsNamed } from './currencies.
 import { isFree, markAt, quantityAtIndex, type Sheet, said, saidBetween, wordAt } from './sheet.js';
 
 /** Where money stands, first and last token. */
-export type MoneyAt = { from: number; to: number; money: MoneyAsk };
+type MoneyAt = { from: number; to: number; money: MoneyAsk };
 /** `cue`: what tells that it is a price. */
-export type PriceAt = { from: number; to: number; price: PriceAsk; cue: 'words' | 'lead' | 'currency' };
+type PriceAt = { from: number; to: number; price: PriceAsk; cue: 'words' | 'lead' | 'currency' };
 
 type Named = { to: number; currencies: readonly string[]; scale: number };
 
 const SIGNED = /^(?<sign>[a-z]{0,2}[$€£¥₹])?\s?(?<figure>\d.*?)\s?(?<behind>[$€£¥₹])?$/iu;
 
 /** Money with its currency beside it: `€6.50`, `6,20 euros`, `usd 5`, `80p`. Pounds in words may be a weight. */
-export function moneyAt(sheet: Sheet, i: number): MoneyAt | undefined {
+function moneyAt(sheet: Sheet, i: number): MoneyAt | undefined {
   if (!isFree(sheet, i)) return undefined;
   return signed(sheet, i) ?? ahead(sheet, i) ?? behind(sheet, i);
 }

@@ -44,7 +44,7 @@ const FORMS = [
 const JOINT = /^(?:[\s,;.\n]|and\b|but\b)+/iu;
 
 /** All that a message says of when its maker works; undefined for a message that says anything else. */
-export function hoursIn(text: string): Extract<Request, { kind: 'set_hours' }> | undefined {
+function hoursIn(text: string): Extract<Request, { kind: 'set_hours' }> | undefined {
   const hours: HoursAsk[] = [];
   let rest = inHalves(text.trim().replace(/[\s.!]+$/, ''));
   while (rest !== '') {

@@ -2,7 +2,7 @@ import type { Needed, Words, YarnNeed } from '../../core/index.js';
 import type { Ball, Lot, Price } from '../store/ports.js';
 
 /** Balls of one kind, and the packs they are bought in: none where no price is known. */
-export type BoughtLine = { ball: Ball; balls: number; packs: readonly { of: number; count: number }[] };
+type BoughtLine = { ball: Ball; balls: number; packs: readonly { of: number; count: number }[] };
 
 /** Whole balls to buy, what they cost where that is known, and how often they are enough with what is there. */
 export type Bought = {

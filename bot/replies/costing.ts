@@ -2,7 +2,7 @@ import type { Bill, Money, Sale, Words } from '../../core/index.js';
 import type { Rate } from '../store/ports.js';
 
 /** Lines of a rate card: those just told, or all that hold. */
-export type RatesReply = {
+type RatesReply = {
   kind: 'rates';
   lead: Words;
   rates: readonly Rate[];

@@ -28,7 +28,7 @@ export type SlackParts = {
 };
 
 /** `port` is undefined in Socket Mode. */
-export type RunningSlack = { port: number | undefined; stop(): Promise<void> };
+type RunningSlack = { port: number | undefined; stop(): Promise<void> };
 
 /**
  * Opens the Slack door: Socket Mode with an app token, else HTTP on `settings.port` at /slack/events. It first asks

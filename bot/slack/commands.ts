@@ -23,7 +23,7 @@ function formIn({ input, command }: Turn): { form?: FormId | undefined } | undef
 }
 
 /** The turn of a slash command, or undefined for a command that is not ours. */
-export function commandTurn(said: SlashCommand, slackTeamId: string, at: number, botUserId?: string): Turn | undefined {
+function commandTurn(said: SlashCommand, slackTeamId: string, at: number, botUserId?: string): Turn | undefined {
   const command = commandNames.find((name) => name === said.command);
   return (
     command && {

@@ -21,7 +21,7 @@ type Edited = Extract<Message, { subtype: 'message_changed' }>;
  * Words that a person changed soon after sending them; not a preview of a link that Slack adds, or a card of ours. Nobody
  * waits for an answer to what they changed later.
  */
-export function isEdited(event: Message, at: number): event is Edited {
+function isEdited(event: Message, at: number): event is Edited {
   if (event.subtype !== 'message_changed') return false;
   const { message, previous_message: before } = event;
   return (

@@ -13,7 +13,7 @@ export const isOurs = (callbackId: string): boolean => Object.values<string>(sho
  * A message of whomever, read for the size of a piece and answered to the asker alone. Its place is that of commands in
  * the channel, since that is where a button on such an answer is pressed.
  */
-export function sizeTurn(said: MessageShortcut, botUserId: string, slackTeamId: string, at: number): Turn {
+function sizeTurn(said: MessageShortcut, botUserId: string, slackTeamId: string, at: number): Turn {
   const { message, channel } = said;
   const isOfBot = message.bot_id !== undefined || message.subtype === 'bot_message';
   const text = message.subtype === 'tombstone' ? '' : plainText(message.text ?? '', botUserId);

@@ -26,7 +26,7 @@ const OPTIONS = {
   now: { type: 'string' },
 } as const;
 
-export type Streams = { input: NodeJS.ReadableStream; print: (text: string) => void; complain: (text: string) => void };
+type Streams = { input: NodeJS.ReadableStream; print: (text: string) => void; complain: (text: string) => void };
 
 /** Answers words from the command line on the path the bot takes. Returns the exit code: 2 when the call is off. */
 export async function ask(args: string[], streams: Streams): Promise<number> {

@@ -2,7 +2,7 @@ import type { Step } from '../piece.js';
 import { key, length, say } from '../words.js';
 
 /** Across, where no size is asked. From memory. */
-export const POMPOM_MM = 70;
+const POMPOM_MM = 70;
 /** Strands as long as it is across. From memory. */
 const STRANDS = 200;
 

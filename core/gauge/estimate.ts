@@ -2,7 +2,7 @@
 export type Observation = { y: number; weight: number };
 
 /** What is known beforehand of the scatter between pieces, and of the mean when `k0` is above 0. */
-export type Prior = { nu0: number; tau0: number; k0?: number; m0?: number };
+type Prior = { nu0: number; tau0: number; k0?: number; m0?: number };
 
 /** A log spacing of one piece: a Student t at `mu` with scale `sd` and `nu` degrees of freedom, normal at infinity. */
 export type Spacing = { mu: number; sd: number; nu: number };

@@ -98,7 +98,7 @@ const EASE_AIMED = 0.1;
 const PANEL_EASE = { least: 0.05, most: 0.15 };
 
 /** The girths that a head takes round and round, in mm. */
-export const fittingGirth = (headMm: number): Window => ({
+const fittingGirth = (headMm: number): Window => ({
   loMm: (1 - EASE.most) * headMm,
   hiMm: (1 - EASE.least) * headMm,
 });

@@ -6,7 +6,7 @@ import type { Measure, Window } from './rows.js';
 type Side = Omit<Dimension, 'axis' | 'window' | keyof Measure> & { window: Window };
 
 /** What goes round a limb or a jar: its girth and its size along it, with the windows that both must end in. */
-export type Sleeve = {
+type Sleeve = {
   parts: number;
   girth: Side;
   /** `fixedMm`: what the rows must make beside that size, taken off it. */

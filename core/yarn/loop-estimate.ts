@@ -20,10 +20,10 @@ export type LoopSample =
 export type YarnKnown = { tex?: number | undefined; samples?: readonly LoopSample[] | undefined };
 
 /** A figure with its coefficient of variation, in its own unit. */
-export type Sure = { value: number; cv: number };
+type Sure = { value: number; cv: number };
 
 /** One way by which the yarn in a stitch was told. */
-export type LoopSource = { from: 'gauge' | 'weighed' | 'unravelled'; mm: number; cv: number };
+type LoopSource = { from: 'gauge' | 'weighed' | 'unravelled'; mm: number; cv: number };
 
 /** The yarn in one stitch, from all that is known of it. */
 export type LoopEstimate = {

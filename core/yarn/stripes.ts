@@ -12,7 +12,7 @@ export type Stripe = { colour: string; rows: number };
 export type StripeRun = Stripe & { from: number; to: number };
 
 /** What one colour takes, in metres: its rows, its part of the graft, and the two ends of each of its stripes. */
-export type ColourNeed = {
+type ColourNeed = {
   colour: string;
   rows: number;
   rowsM: number;

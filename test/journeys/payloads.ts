@@ -11,7 +11,7 @@ const stamp = () => `1762700000.${String(++made).padStart(6, '0')}`;
 export type Envelope = Record<string, unknown> & { event_id: string; event: Record<string, unknown> };
 
 /** An event as the Events API wraps it. */
-export function envelope(event: Record<string, unknown>): Envelope {
+function envelope(event: Record<string, unknown>): Envelope {
   const ts = stamp();
   return {
     type: 'event_callback',

@@ -3,7 +3,7 @@ import { read as readWords } from '../../bot/language/read.js';
 import { type Piece, pieces, plan } from '../../core/index.js';
 import { MEDIUM, read, tube } from '../core/samples.js';
 
-export const BEGINS = '<!-- kinds: made by npm run kinds -->';
+const BEGINS = '<!-- kinds: made by npm run kinds -->';
 export const ENDS = '<!-- /kinds -->';
 
 /** One of each group must be given: `length, and width or needles`. */
@@ -34,7 +34,7 @@ function sizesOf(piece: Piece): string {
 }
 
 /** The kinds of piece as a table: what each needs, what else it takes, what it gives, and words that ask for it. */
-export function kindsTable(): string {
+function kindsTable(): string {
   const rows = pieces.map(
     (piece) => `| ${piece.label} | ${needed(piece)} | ${optional(piece)} | ${sizesOf(piece)} | "${piece.example}" |`,
   );

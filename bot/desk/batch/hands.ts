@@ -11,7 +11,7 @@ export type OfBatch = BotProblem & { code: 'of_batch' };
 export type Handed = { maker: Maker; hand: Hand; timing: Timing; hasLogged: boolean };
 
 /** Days that somebody is away from a batch, from the first to the last. */
-export type Away = { from: Day; to: Day };
+type Away = { from: Day; to: Day };
 
 /** What a piece takes a maker, by their own pace and in their own hours; or that they told no hours. */
 export async function handOf(

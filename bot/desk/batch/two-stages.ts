@@ -15,7 +15,7 @@ import { LEAD_DAYS, paceAssumed } from '../time/schedule.js';
 import type { Handed } from './hands.js';
 
 /** One who knits and one who finishes; `knitted` pieces are knitted already and wait. */
-export type Pairing = { knitter: Handed; finisher: Handed; pieces: number; knitted: number };
+type Pairing = { knitter: Handed; finisher: Handed; pieces: number; knitted: number };
 
 /** The schedule of pieces that one knits and another finishes, in core's order, and who waits for whom. */
 export function scheduleStaged(pairing: Pairing, dueDay: Day, from: WallS): Outcome<Schedule, BatchProblem> {

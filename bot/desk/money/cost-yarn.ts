@@ -13,7 +13,7 @@ import type { At } from '../desk.js';
 import { sameName } from '../names.js';
 
 /** What a yarn costs: by the metre, and by the ball and the pack for whole balls. */
-export type YarnPrice = { byMetre: Price; ballM: number; packs: Price & { is: 'packs' } };
+type YarnPrice = { byMetre: Price; ballM: number; packs: Price & { is: 'packs' } };
 
 /**
  * The price of the plan's yarn, as it is sold, else as it stands on the shelf. `of`: whose price stands for it while it has

@@ -8,7 +8,7 @@ import { capital } from '../names.js';
 import { isSameSize, ownerName, shownAsk } from './shares.js';
 
 /** What a finished piece does for the plan it was shared from. */
-export type ForOwner = { effects: Effect[]; notes: Words[]; offers: Offered[] };
+type ForOwner = { effects: Effect[]; notes: Words[]; offers: Offered[] };
 
 const NOTHING: ForOwner = { effects: [], notes: [], offers: [] };
 

@@ -2,7 +2,7 @@ import type { Day } from '../../../core/index.js';
 import { dayNumber, dayOf } from './days.js';
 
 /** What calendar and clock show somewhere: the zone by its proper name, the day, the time as `11:05`. */
-export type Zoned = { zone: string; day: Day; iso: string; clock: string };
+type Zoned = { zone: string; day: Day; iso: string; clock: string };
 
 /** A moment in ms as it is in a time zone; undefined for a zone there is not. The library is loaded for other zones. */
 export async function zoned(now: number, zone: string): Promise<Zoned | undefined> {

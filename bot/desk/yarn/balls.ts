@@ -15,7 +15,7 @@ const BALL_G = { min: 1, max: 5000 };
 const BALL_M = { min: 1, max: 50_000 };
 
 /** What a ball cannot be. */
-export function ballProblems({ massG, lengthMm }: BallAsk): BotProblem[] {
+function ballProblems({ massG, lengthMm }: BallAsk): BotProblem[] {
   const m = lengthMm === undefined ? undefined : lengthMm / 1000;
   return [
     ...(massG === undefined || isIn(massG, BALL_G)

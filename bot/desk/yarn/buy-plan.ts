@@ -4,7 +4,7 @@ import { ofSize } from '../../sizes.js';
 import { type Basis, triedOn } from '../plan/planning.js';
 
 /** Yarn of all the pieces, what one of them needs, and what they are: `20 pouches`. */
-export type NeedOfAll = { need: Needed & { massG: number | undefined }; one: YarnNeed; what: string };
+type NeedOfAll = { need: Needed & { massG: number | undefined }; one: YarnNeed; what: string };
 
 /** Yarn needed for a plan, or for all its sizes. They are knitted alike, and so err together: the share stays. */
 export function needOfAll(basis: Basis, ask: PlanAsk): Outcome<NeedOfAll> {

@@ -14,7 +14,7 @@ import { given, inUse } from '../plan/in-use.js';
 import { ballsOf } from './balls.js';
 
 /** What is known of the yarn of a profile, and the ball it is sold in, where that was told. */
-export type YarnTold = { known: YarnKnown; ball: Ball | undefined };
+type YarnTold = { known: YarnKnown; ball: Ball | undefined };
 
 /** What measurements of one profile are taken in. */
 type Of = { profile: Profile; measurements: readonly StoredMeasurement[]; inYarn: readonly Measurement[]; at: At };

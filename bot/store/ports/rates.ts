@@ -9,7 +9,7 @@ export const RateValue = z.object({
 export type RateValue = z.infer<typeof RateValue>;
 
 /** A line of the rate card of a maker, or of the team where `owner` is ''. `name` is that of a notion, '' for the others. */
-export type RateKey = { owner: string; of: RateOf; name: string };
+type RateKey = { owner: string; of: RateOf; name: string };
 export type Rate = RateKey & { value: RateValue };
 
 export type RatesPort = {

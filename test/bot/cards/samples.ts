@@ -1,7 +1,7 @@
 import { type Answer, MEDIUM, POUCH, type Talk, talk } from '../talk.js';
 
 /** Talks that between them bring every kind of card, each line typed after those before it. */
-export const TALKS: Record<string, readonly string[]> = {
+const TALKS: Record<string, readonly string[]> = {
   'a first visit': [
     'help',
     POUCH,
@@ -348,7 +348,7 @@ export const TALKS: Record<string, readonly string[]> = {
   ],
 };
 
-export type Shown = { talk: string; text: string; answer: Answer; before: readonly string[] };
+type Shown = { talk: string; text: string; answer: Answer; before: readonly string[] };
 
 /** Every card of every talk, with what was typed before it. */
 export async function shown(): Promise<Shown[]> {
