@@ -25,6 +25,9 @@ import { timeSentence } from './time-sentences.js';
 import { unreadSentence } from './unread-sentences.js';
 import { yarnSentence } from './yarn-sentences.js';
 
+/** What is said in place of a count that cannot be. */
+const COUNTS: Readonly<Record<string, string>> = { Needles: '46 needles', Row: 'row 40', 'Stop row': 'stop at 40' };
+
 /** Words for every problem there is; a code without its sentence does not compile. */
 export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
   const { units } = printing;
@@ -179,7 +182,7 @@ export function sentenceFor(problem: AnyProblem, printing: Printing): Sentence {
       return sentence(
         `${problem.label}: I read ${problem.said ?? plainNumber(problem.given)}`,
         [`It must be between ${plainNumber(problem.min)} and ${plainNumber(problem.max)}. Count again.`],
-        [problem.label === 'Needles' ? '46 needles' : '110 rows in 22 in'],
+        [COUNTS[problem.label] ?? '110 rows in 22 in'],
       );
     case 'spacing_outside':
       return sentence(
