@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { homeBlocks } from './cards/home.js';
 import { Conversation } from './conversation.js';
 import { benchShown } from './desk/home.js';
+import type { Request } from './request.js';
 import type { Bound, Maker } from './store/ports.js';
 import type { Surroundings } from './surroundings.js';
 
@@ -36,6 +37,17 @@ export async function refreshedTogether(bound: Bound, maker: Maker, now: number,
     if (other !== undefined) await refreshed(bound, other, now, newId);
   }
 }
+
+/** Requests that leave all that a page shows as it was. */
+const LOOKS: readonly Request['kind'][] = [
+  ...(['deleted', 'drop', 'explain_chance', 'form', 'help', 'how_to', 'meaning', 'own_count', 'steps'] as const),
+  ...(['show_gauge', 'show_hours', 'show_log', 'show_pieces', 'show_rates', 'show_results', 'show_shares'] as const),
+  ...(['show_shelf', 'show_time', 'tell_gauge', 'thanks', 'unread', 'what_helps', 'where', 'which_machine'] as const),
+  ...(['which_size', 'why', 'why_apart'] as const),
+];
+
+/** True for a request after which no page need be made anew. */
+export const isLook = ({ kind }: Request): boolean => LOOKS.includes(kind);
 
 async function queued(bound: Bound, maker: Maker, now: number, newId: () => string, when: 'always' | 'if_changed') {
   const home = await bound.homes.of(maker.id);

@@ -18,11 +18,10 @@ import {
 } from './edited.js';
 import { type Exchange, exchanged, type Said } from './exchanged.js';
 import { FormRefused } from './form-sent.js';
-import { refreshed, refreshedTogether } from './home.js';
+import { isLook, refreshed, refreshedTogether } from './home.js';
 import type { DueDate, Trace } from './language/context.js';
 import { hasDueCue } from './language/due-cue.js';
 import { switchOffer, unitsHeard } from './other-units.js';
-import type { Request } from './request.js';
 import { reaching, seenBy } from './seen-by.js';
 import type { Address, AnswerTo, Body, Bound } from './store/ports.js';
 import type { Surroundings } from './surroundings.js';
@@ -184,8 +183,8 @@ async function answeredIn(
   }
   talk = { ...talk, asked: askedNow(turn.message, edit, start, heard, { ...done, talk }, posted) };
   await bound.conversations.keep(turn.place, maker.id, talk, turn.at + rememberedMs(turn.place));
-  if (again !== undefined || exchanges.some(({ request }) => !LOOKS.includes(request.kind)))
-    await refreshed(bound, maker, turn.at, newId);
+  const isShownAnew = maker.units !== held.units || exchanges.some(({ request }) => !isLook(request));
+  if (again !== undefined || isShownAnew) await refreshed(bound, maker, turn.at, newId);
   if (replies.some(({ kind }) => kind === 'batch')) await refreshedTogether(bound, maker, turn.at, newId);
   return { status: 'answered', exchanges, card: made, printing, trace };
 }
@@ -218,14 +217,6 @@ async function sendLetter(bound: Bound, { to, turn, reply, units }: Letter, id: 
   const body = { text: plainText(made), blocks: blocks(made, turn) };
   await bound.outbox.add(id, to, body, at, expires(to, at));
 }
-
-/** Requests that leave everything as it was. */
-const LOOKS: readonly Request['kind'][] = [
-  ...(['drop', 'help', 'show_gauge', 'show_pieces', 'show_shelf', 'steps', 'tell_gauge', 'thanks', 'unread'] as const),
-  ...(['deleted', 'meaning', 'how_to', 'explain_chance', 'own_count'] as const),
-  ...(['show_log', 'show_shares', 'why_apart'] as const),
-  ...(['what_helps', 'where', 'which_machine', 'which_size', 'why'] as const),
-];
 
 /** The talk without a question that has lapsed. */
 const alive = (talk: Conversation, now: number): Conversation =>

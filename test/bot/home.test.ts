@@ -147,6 +147,13 @@ describe('the bench', () => {
     expect(said(row?.body.blocks as Block[])).toContain('Batch of 12, pouch: 2 done');
   });
 
+  test('a unit first typed in a question stands on the page', async () => {
+    await visit();
+    await sent();
+    await open.say('which machine for a pouch 28 cm wide');
+    expect(said(await page())).toContain('centimetres');
+  });
+
   test('units are changed by a button, which the page then offers the other way round', async () => {
     await open.say(MEDIUM);
     await visit();
