@@ -5,6 +5,7 @@ import { benchMeanings } from './bench.js';
 import type { Context, DueDate } from './context.js';
 import { inTurn } from './in-turn.js';
 import { type BareUnit, bareUnit } from './lengths.js';
+import { onOneBench, withStripes } from './of-all-plans.js';
 import { readAllowances } from './readers/allowances.js';
 import { bareGaugeIn } from './readers/bare-gauges.js';
 import { readBench, readNames, withNeedles } from './readers/bench.js';
@@ -98,22 +99,6 @@ export function meaningsOf(sheet: Sheet, context: Context, day: DueDate | undefi
   return isOfMachines ? machineAsked(all, sheet) : all;
 }
 
-/** Stripes are of every plan and every change of one; alone they change the plan in hand. */
-function withStripes(meanings: readonly Meaning[], stripes: Edit['stripes']): Meaning[] {
-  if (stripes === undefined) return [...meanings];
-  const isOfPlan = meanings.some(({ kind }) => kind === 'plan' || kind === 'change');
-  if (!isOfPlan)
-    return [
-      ...meanings.filter(({ kind }) => kind !== 'unread'),
-      { kind: 'change', edit: { values: {}, on: {}, focus: [], stripes } },
-    ];
-  return meanings.map((one): Meaning => {
-    if (one.kind === 'change') return { ...one, edit: { ...one.edit, stripes } };
-    const isNew = one.kind === 'plan' && stripes !== null && stripes !== 'meet';
-    return isNew ? { ...one, ask: { ...one.ask, stripes } } : one;
-  });
-}
-
 /** Asked of the plan in hand: words beside these may change it first. */
 const OF_PLAN: readonly Meaning['kind'][] = ['cost', 'buy', 'show_time', 'start'];
 
@@ -122,16 +107,6 @@ const hasMore = (sheet: Sheet, { pieces }: Context): boolean =>
   piecePlaces(sheet, pieces).length > 0 ||
   countsIn(sheet).length > 0 ||
   (freeQuantities(sheet).length > 0 && sheet.tokens.some((_, i) => PLAN_WORDS.includes(wordAt(sheet, i) ?? '')));
-
-/** A machine or yarn named for one of several plans is that of all. */
-function onOneBench(meanings: readonly Meaning[]): Meaning[] {
-  const benches = meanings.flatMap((one) =>
-    one.kind === 'plan' && Object.keys(one.ask.on).length > 0 ? [one.ask.on] : [],
-  );
-  const [on, ...others] = benches;
-  if (on === undefined || others.length > 0) return [...meanings];
-  return meanings.map((one) => (one.kind === 'plan' ? { ...one, ask: { ...one.ask, on } } : one));
-}
 
 function sectionMeanings(sheet: Sheet, context: Context, bare: BareUnit, day: DueDate | undefined): Meaning[] {
   const unmade = unmadeIn(sheet, context.pieces);
