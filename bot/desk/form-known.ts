@@ -1,10 +1,10 @@
-import { pieceById, printed, say, type Words } from '../../core/index.js';
+import { pieceById, printed } from '../../core/index.js';
 import { type Conversation, subjectOf } from '../conversation.js';
-import { type FormId, isOfPiece, type PlanAsk, type Request } from '../request.js';
+import { type FormId, isOfPiece, type Request } from '../request.js';
 import type { Bound, Maker } from '../store/ports.js';
 import { rateCardOf } from './money/rate-card.js';
 import { machineName } from './names.js';
-import { labelOf, shownAsk, sizeInWords } from './share/shares.js';
+import { inLine, shownAsk } from './share/shares.js';
 
 /** What the forms of a maker draw from: their own machines and yarns, what is on the machines, and their rate card. */
 export async function formKnown(bound: Bound, maker: Maker, talk: Conversation) {
@@ -47,7 +47,3 @@ export function saidFor(form: FormId, talk: Conversation): Request | undefined {
   if (form === 'plan') return ask && { kind: 'plan', ask };
   return talk.pending?.request;
 }
-
-/** `pouch, width 11 in`: a piece by its sizes, where it has any. */
-const inLine = (ask: PlanAsk): Words =>
-  Object.keys(ask.values).length === 0 ? say`${labelOf(ask)}` : say`${labelOf(ask)}, ${sizeInWords(ask)}`;

@@ -4,7 +4,7 @@ import type { Request } from '../request.js';
 import { type At, type DeskAnswer, refusal } from './desk.js';
 
 import { saidAgain } from './plan/plan.js';
-import { labelOf, nameOf, shownAsk, sizeInWords } from './share/shares.js';
+import { inLine, nameOf, shownAsk } from './share/shares.js';
 import { zoned, zonedFor } from './time/zoned.js';
 import { workMeant, workShown } from './work/work-meant.js';
 import { countOffers } from './work/work-offers.js';
@@ -61,11 +61,10 @@ async function ofAnother(turn: string, at: At): Promise<DeskAnswer | undefined> 
       say`Its buttons are for ${name}. Ask me yourself, and you get your own.`,
     ]);
   const ask = shownAsk(plan.ask);
-  const size = say`${labelOf(ask)}, ${sizeInWords(ask)}`;
   return answered(
     at,
     say`This is ${name}'s plan. Size it to your own gauge?`,
-    [say`The ${size}. Your rows come from your own gauge.`],
+    [say`The ${inLine(ask)}. Your rows come from your own gauge.`],
     [{ button: 'Size to My Gauge', request: { kind: 'plan', ask } }],
   );
 }

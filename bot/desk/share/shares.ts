@@ -57,6 +57,10 @@ const sizesOf = (ask: PlanAsk): Words[] =>
 /** The sizes of a shown plan, by their sides where they have one. */
 export const sizeInWords = (ask: PlanAsk): Words => sizesOf(ask).reduce((line, words) => say`${line}, ${words}`);
 
+/** `pouch, 11 in wide (28 cm)`: a piece by its sizes, where it has any. */
+export const inLine = (ask: PlanAsk): Words =>
+  Object.keys(ask.values).length === 0 ? say`${labelOf(ask)}` : say`${labelOf(ask)}, ${sizeInWords(ask)}`;
+
 /** A line of all sizes, for a card whose lead has room for one alone. */
 export const ofSeveral = (ask: PlanAsk): Words[] =>
   sizesOf(ask).length > 1 ? [say`${capital(labelOf(ask))}: ${sizeInWords(ask)}.`] : [];
