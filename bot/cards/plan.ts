@@ -134,6 +134,7 @@ export const askedFirst = ({ focus }: PlanAsk): 'yarn' | 'notions' | undefined =
 /** What leads in place of the rows. */
 const LEADS = { yarn: yarnLead, notions: notionsLead };
 
+/** The finished size in both systems, and which sides wait for needles. */
 export function sizeLine(plan: Plan, printing: Printing): string {
   const known = plan.sizes.flatMap((size) =>
     size.expectedMm === undefined ? [] : [{ ...size, expectedMm: size.expectedMm }],

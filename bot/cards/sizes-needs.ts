@@ -35,6 +35,7 @@ function allOf(plans: readonly Plan[]): string {
   return ['the one size that can be made', 'both sizes'][plans.length - 1] ?? `all ${plans.length} sizes`;
 }
 
+/** The yarn of all the sizes together; none where a plan lacks its own. */
 export function yarnFact(plans: readonly Plan[], { units }: Printing): Card['facts'] {
   const all = yarnOfAll(plans);
   if (all === undefined) return [];
@@ -76,6 +77,7 @@ function notionsText(reply: Reply, printing: Printing): string | undefined {
   return parts.length === 0 ? undefined : parts.join('; ');
 }
 
+/** What to have at hand for all the sizes; none where nothing is. */
 export function notionsFact(reply: Reply, printing: Printing): Card['facts'] {
   const text = notionsText(reply, printing);
   return text === undefined ? [] : [{ label: 'Notions', text: `${text}.` }];

@@ -33,6 +33,7 @@ const ADVICE: Record<string, string> = {
 
 const SECOND_MS = 1000;
 
+/** What a call to Slack that threw comes to: whether it is worth trying again, and when. */
 export function failure(error: unknown): Failure {
   const { retryAfter, statusCode, data } = Thrown.safeParse(error).data ?? {};
   if (retryAfter !== undefined) return { kind: 'limited', why: 'rate limit', retryAfterMs: retryAfter * SECOND_MS };

@@ -34,6 +34,7 @@ class ResponseUrlError extends Error {
 
 const TIMEOUT_MS = 10_000;
 
+/** Sends a card to where it goes; returns the time stamp of the message, where Slack tells one. */
 export function sender(posts: Posts): Sender {
   return ({ address, body }) => sent(address, { ...body, text: escaped(body.text) }, posts);
 }

@@ -52,6 +52,7 @@ export function wordAt(sheet: Sheet, index: number): string | undefined {
   return token?.is === 'word' ? token.word : undefined;
 }
 
+/** The mark at an index, by its name. */
 export function markAt(sheet: Sheet, index: number): string | undefined {
   const token = sheet.tokens[index];
   return token?.is === 'mark' ? token.mark : undefined;

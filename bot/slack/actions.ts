@@ -90,6 +90,7 @@ function homeTurn(
   };
 }
 
+/** A button of a card or a page, acknowledged once its turn is stored. */
 export function hearActions(app: SlackApp, door: Door): void {
   app.action<BlockAction>({ type: 'block_actions', action_id: NO_FORM }, async ({ body, context, ack }) => {
     const turn = pressTurn(body, context.teamId, door.now());

@@ -16,6 +16,7 @@ export const agentScope = 'assistant:write';
 const SLOW_MS = 1000;
 const TITLE = 'At your bench';
 
+/** What Slack's agent view shows of us; where it cannot be shown, only the log says so. */
 export function agent({ assistant, agents }: webApi.WebClient, log: Log): Agent {
   const tried = async (call: Promise<unknown>): Promise<void> => {
     await call.catch((error: unknown) => log.info({ why: failure(error).why }, 'agent view not shown'));

@@ -41,6 +41,7 @@ export const paceProblems = (who: string, ...seconds: readonly number[]): BatchP
 /** Nothing is planned further ahead: ten years. */
 const MOST_DAYS = 3653;
 
+/** A day to be ready that is past, or more than ten years off. */
 export function dueProblems(dueDay: Day, today: Day): BatchProblem[] {
   const lastDay = today + MOST_DAYS;
   return dueDay >= today && dueDay <= lastDay ? [] : [{ code: 'due_day_out_of_range', dueDay, today, lastDay }];
@@ -52,6 +53,7 @@ const MOST_REST_S = 31 * DAY_S;
 export const restProblems = (who: string, givenS = 0): BatchProblem[] =>
   givenS >= 0 && givenS <= MOST_REST_S ? [] : [{ code: 'rest_out_of_range', who, givenS, maxS: MOST_REST_S }];
 
+/** Hours that overlap or leave the day, and a week without any; `who` makes the batch in them. */
 export function calendarProblems(who: string, calendar: Calendar): BatchProblem[] {
   const bad = calendar.weekly.flatMap((spans, weekday): BatchProblem[] =>
     inOrder(spans) ? [] : [{ code: 'bad_hours', who, weekday, spans }],

@@ -133,6 +133,7 @@ export function topAssumed(open: Open): readonly Words[] {
   ];
 }
 
+/** What a top has that calls for a caution. */
 export function topTraits(asked: ToppedAsked): readonly Trait[] {
   const way = closing(asked);
   if (way === 'plain') return [];

@@ -78,6 +78,7 @@ export function widened(estimate: Estimate, variance: number): Estimate {
   return { ...estimate, weight, sd: Math.sqrt(estimate.s2 * (1 + 1 / weight)) };
 }
 
+/** The sum of a number of each item; 0 of none. */
 export function sum<T>(items: readonly T[], of: (item: T) => number): number {
   return items.reduce((total, item) => total + of(item), 0);
 }

@@ -36,6 +36,7 @@ export type FieldReader = {
   refuse(id: string, says: string): undefined;
 };
 
+/** Reads what was typed in the fields of a form, bare lengths in `units` or else in the unit of the others; keeps every fault. */
 export function fieldReader(values: FormValues, units: Units | undefined): FieldReader {
   const faults: Fault[] = [];
   const text = (id: string): string => (values[id] ?? '').trim();

@@ -79,6 +79,7 @@ function wholeProblems(label: string, given: number, range: Range): BotProblem[]
 
 const inRange = (given: number, { min, max }: Range): boolean => given >= min && given <= max;
 
+/** A weight where a length was asked for, or a length of nothing. */
 export function lengthProblems(label: string, value: Value | undefined): BotProblem[] {
   if (value?.is === 'mass') return [{ code: 'not_a_length', label, said: value.said ?? '' }];
   if (value?.is === 'length' && value.mm <= 0) return [{ code: 'length_not_positive', label, said: value.said ?? '' }];

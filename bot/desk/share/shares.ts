@@ -131,6 +131,7 @@ export async function shareFor(
 
 export const ownerName = ({ ownerId }: Share, at: At): Promise<string> => nameOf(ownerId, at);
 
+/** What others call a maker of this workspace. */
 export async function nameOf(makerId: string, at: At): Promise<string> {
   const maker = await at.store.makers.get(makerId);
   if (maker === undefined) throw new Error('a maker of a share who is not there');

@@ -11,6 +11,7 @@ export const showHoursDesk: Desk<'show_hours'> = async (_, at) => ({
   talk: at.talk,
 });
 
+/** The hours, days off and time zone of a maker, and what became of them. */
 export async function hoursReply(
   became: (BenchReply & { kind: 'hours' })['became'],
   at: Pick<At, 'maker' | 'now'>,
