@@ -10,7 +10,7 @@ import { readBench } from './readers/bench.js';
 import { doubtfulNumber } from './readers/doubtful.js';
 import { ownCount } from './readers/own-counts.js';
 import { machinesOwned } from './readers/owned.js';
-import { pickOf } from './readers/picks.js';
+import { picksOf, yesOrNo } from './readers/picks.js';
 import { piecePlaces } from './readers/pieces.js';
 import { shortRequest } from './readers/short.js';
 import { sizeChosen } from './readers/size-choices.js';
@@ -60,13 +60,11 @@ export function read(text: string, context: Context): Reading {
   if (noted !== undefined) return whole(noted);
   const joined = together(trimmed, context, (part) => read(part, context));
   if (joined !== undefined) return joined;
-  const short =
-    shortRequest(trimmed) ??
-    ofHours(trimmed) ??
-    batchRequest(trimmed, context) ??
-    pickOf(trimmed, context) ??
-    ownCount(trimmed, context) ??
-    sharingIn(trimmed, context.pieces);
+  const first =
+    yesOrNo(trimmed, context) ?? shortRequest(trimmed) ?? ofHours(trimmed) ?? batchRequest(trimmed, context);
+  const [pick, ...then] = first === undefined ? picksOf(trimmed, context) : [];
+  if (pick !== undefined) return { ...whole(pick), meanings: [pick, ...then] };
+  const short = first ?? ownCount(trimmed, context) ?? sharingIn(trimmed, context.pieces);
   if (short !== undefined && 'on' in short) return whole({ ...short, on: benchIn(trimmed, context) });
   if (short !== undefined) return whole(short);
 

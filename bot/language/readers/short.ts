@@ -13,9 +13,12 @@ const WORK = '(?:it|this|that|the work|this one|that one|the piece)';
 const PRAISE =
   '(?:(?:thats?|this|it|you)(?: (?:is|are|s|re|looks|was))? )?(?:(?:so|very|really|just|absolutely|all) )*(?:lovely|great|perfect|brilliant|fantastic|awesome|amazing|nice(?: one)?|cool|excellent|super|wonderful|grand|ace|fab|helpful|got it|good to know|ok|okay|alright)';
 const THANK =
-  '(?:(?:many )?thanks|thank you|thankyou|thx|cheers|ta)(?: (?:a lot|a million|a bunch|so much|very much|again|you|everyone))*(?: for (?:that|this|it|(?:the|your|all your) help))?';
-/** `thanks that's lovely`, `great thanks`, `perfect`. */
-const THANKS = new RegExp(`^(?:${PRAISE} )?(?:${THANK})(?: ${PRAISE})?$|^${PRAISE}(?: ${PRAISE})?$`);
+  '(?:(?:many )?thanks|thank you|thankyou|thx|cheers|ta)(?: (?:a lot|a million|a bunch|so much|very much|again|you|everyone))*(?: for (?:that|this|it))?(?: (?:for )?(?:all )?(?:your|the) help)?';
+const ALL = 'thats (?:all|it|everything)(?: for (?:now|today|tonight))?';
+/** `thanks that's lovely`, `great thanks`, `perfect`, `that's all for now`. */
+const THANKS = new RegExp(
+  `^(?:(?:${PRAISE}|${ALL}) )?(?:${THANK})(?: ${PRAISE})?$|^${PRAISE}(?: ${PRAISE})?$|^${ALL}$`,
+);
 
 const FORMS: [RegExp, Request][] = [
   [
@@ -77,10 +80,6 @@ const FORMS: [RegExp, Request][] = [
     { kind: 'undo', redo: false },
   ],
   [/^(?:redo|put (?:that|it) back)$/, { kind: 'undo', redo: true }],
-  [
-    /^(?=.)(?:thats (?:all|it|everything)(?: for (?:now|today|tonight))?(?: |$))?(?:(?:many )?(?:thanks|thank you|thx|cheers|ta)(?: (?:a lot|so much|very much|again|(?:for )?(?:all )?(?:your|the) help))*)?$/,
-    { kind: 'thanks' },
-  ],
   [THANKS, { kind: 'thanks' }],
   [
     /^(?:(?:use|in|switch to|i use|i work in|set units to|units) )?(?:inch|inches|imperial)(?: please)?$|^(?:use|switch to|i use|i work in|set units to) in$/,
