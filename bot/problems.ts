@@ -63,7 +63,7 @@ export type BotProblem =
   | { code: 'nothing_to_remind' }
   /** More than the batch has left, or fewer than none. */
   | { code: 'done_outside'; given: number; max: number }
-  | { code: 'no_yarn_named' }
+  | { code: 'no_yarn_named'; example?: string | undefined }
   | { code: 'of_yarn'; problem: OfYarn }
   | { code: 'of_cost'; problem: CostProblem }
   /** A question about money that lacks a part: what to say. */

@@ -45,8 +45,8 @@ const requests = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('why'), rows: z.array(z.number()).max(2).default([]) }),
   /** What a word for a chance means, of the plan in hand; without one the word of that plan. */
   z.object({ kind: z.literal('explain_chance'), word: z.string().optional() }),
-  /** A count of rows that the maker holds against that of the plan in hand. */
-  z.object({ kind: z.literal('own_count'), rows: z.number() }),
+  /** A count of rows that the maker holds against that of the plan in hand; `by`: so many beside that. */
+  z.object({ kind: z.literal('own_count'), rows: z.number().optional(), by: z.number().optional() }),
   /** How far the size that the rows make may be off, either way, or the range it may end in; without one as much as would help. */
   z.object({ kind: z.literal('allow'), value: Value.optional() }),
   /** The value that replaces one of the last record: its length, its rows. */

@@ -6,6 +6,8 @@ export const TimeAsk = z.object({
   seconds: z.number(),
   parts: z.array(z.enum(BENCH_PART_NAMES)).default([]),
   said: z.string(),
+  /** Set where no unit was said. */
+  unit: z.literal('assumed').optional(),
 });
 export type TimeAsk = z.infer<typeof TimeAsk>;
 

@@ -22,7 +22,11 @@ export function shelfSentence(problem: OfShelf, printing: Printing): Sentence {
         `Its currency has ${problem.digits === 0 ? 'no digits' : `${problem.digits} digits at most`} behind the point. Say it again.`,
       ]);
     case 'no_yarn_named':
-      return sentence('Which yarn is it?', ['Say it again with its name.'], ['I have 3 balls of grey wool, lot 12']);
+      return sentence(
+        'Which yarn is it?',
+        ['Say it again with its name.'],
+        [problem.example ?? 'I have 3 balls of grey wool, lot 12'],
+      );
     case 'not_on_shelf': {
       const { name, dyeLot, lots } = problem;
       const what = dyeLot === '' ? capital(name) : `Lot ${dyeLot} of ${name}`;

@@ -17,7 +17,7 @@ const PARTS_ANSWER = new RegExp(
 
 /** Without one of these nothing here is about time: most messages are not. */
 const OF_TIME =
-  /\d\s*(?:h|hrs?|mins?|secs?)(?![a-z])|\b(?:hours?|minutes?|hrs?|mins?|seconds?|time|timer|clock|long|pause|pausing)\b|watch|\bwhen (?:will|would|can)\b/i;
+  /\d\s*(?:h|hrs?|mins?|secs?)(?![a-z])|\btook (?:me )?\d|\b(?:hours?|minutes?|hrs?|mins?|seconds?|time|timer|clock|long|pause|pausing)\b|watch|\bwhen (?:will|would|can)\b/i;
 
 /** What a message says and asks of time at the bench; the words are claimed. */
 export function benchMeanings(sheet: Sheet, context: Context): Meaning[] {

@@ -76,7 +76,7 @@ function line(meaning: Meaning): string {
     case 'explain_chance':
       return joined([meaning.kind, meaning.word]);
     case 'own_count':
-      return joined([meaning.kind, `${meaning.rows}`]);
+      return joined([meaning.kind, meaning.rows, meaning.by && `${meaning.by < 0 ? '' : '+'}${meaning.by}`]);
     case 'allow':
       return joined([meaning.kind, meaning.value && size(meaning.value)]);
     case 'show_log':

@@ -115,6 +115,7 @@ export async function logged(
       now: timing(plan.steps, now).whole,
       sessions: now.sessions,
       assumed: [
+        ...times.flatMap(({ unit, seconds }) => (unit === undefined ? [] : [say`${seconds / 60} read as minutes`])),
         ...new Map(kept.flatMap(({ assumed }) => assumed).map((words) => [JSON.stringify(words), words])).values(),
       ],
       offers: [UNDO, { button: 'How Long Now', say: 'how long will it take', request: { kind: 'show_time' } }],

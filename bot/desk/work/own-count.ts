@@ -5,13 +5,14 @@ import { rowProblems } from '../gauge/gauge-checks.js';
 import { type PlanMeant, planMeant } from '../plan/plan-meant.js';
 
 /** A count of the maker's own beside that of the plan, with what each would come to. Nothing moves until they choose. */
-export const ownCountDesk: Desk<'own_count'> = async ({ rows }, at) => {
+export const ownCountDesk: Desk<'own_count'> = async ({ rows: told, by = 0 }, at) => {
   const meant = await planMeant(at);
   if ('reply' in meant) return meant;
-  const problems = rowProblems('Rows', rows);
-  if (problems.length > 0) return refusal(at, ...problems);
   const { plan } = meant;
   const mine = meant.work?.work.stopAt ?? plan.rows;
+  const rows = told ?? mine + by;
+  const problems = rowProblems('Rows', rows);
+  if (problems.length > 0) return refusal(at, ...problems);
   if (rows === mine) {
     const lead = say`${rows} rows is my count too`;
     return {

@@ -16,7 +16,9 @@ export const soldAsDesk: Desk<'sold_as'> = async (request, at) => {
   const problems = packProblems(asks);
   if (problems.length > 0) return refusal(at, ...problems);
   const again = (yarn: string): Request => ({ ...request, yarn });
-  const meant = await nameMeant({ kind: 'yarn', way: 'add', name, again }, await at.store.shelf.of(at.maker.id), at);
+  const example = 'grey wool is 50 g / 105 m, 6.20 a ball';
+  const thing = { kind: 'yarn' as const, way: 'add' as const, name, again, example };
+  const meant = await nameMeant(thing, await at.store.shelf.of(at.maker.id), at);
   if ('answer' in meant) return meant.answer;
   const prices = priced(asks, request, at);
   if ('answer' in prices) return prices.answer;

@@ -4,8 +4,11 @@ import type { Lot } from '../../store/ports.js';
 import { type At, type DeskAnswer, refusal } from '../desk.js';
 import { sameName } from '../names.js';
 
-/** A thing as it was asked for, and the request again with the name that was meant. */
-type Thing = Pick<StockAsk, 'kind' | 'way' | 'name' | 'dyeLot'> & { again: (name: string) => Request };
+/** A thing as it was asked for, the request again with the name that was meant, and how such a one is said. */
+type Thing = Pick<StockAsk, 'kind' | 'way' | 'name' | 'dyeLot'> & {
+  again: (name: string) => Request;
+  example?: string;
+};
 type Named = { name: string; assumed: Words[] } | { answer: DeskAnswer };
 
 /** The name meant: as typed, one known that has all its words, that of the lot, else the yarn in hand or used last. */
@@ -20,7 +23,8 @@ export async function nameMeant(thing: Thing, shelf: readonly Lot[], at: At): Pr
   const used = at.talk.subject?.on.yarn || (await at.store.profiles.of(at.maker.id))[0]?.yarn.name || '';
   if (used !== '') return { name: used, assumed: [say`of ${used}, the yarn used last`] };
   const [only, ...others] = distinct(lots);
-  if (only === undefined || others.length > 0) return { answer: refusal(at, { code: 'no_yarn_named' }) };
+  if (only === undefined || others.length > 0)
+    return { answer: refusal(at, { code: 'no_yarn_named', example: thing.example }) };
   return { name: only, assumed: [say`of ${only}, the only yarn on the shelf`] };
 }
 

@@ -79,15 +79,17 @@ const RATE_FORMS: readonly [RateAsk['of'], RegExp][] = [
   ...NONE_FORMS,
 ];
 
+/** Sewn on as they are: two digits behind the point tell a price, not a size. */
+const UNSIZED = '(?:zips|zippers|buttons|snaps|poppers|labels|tags|hooks|buckles|toggles)';
 const NOTION = new RegExp(
-  String.raw`(?:^|[.;,\n]\s*|\band )((?:\d+ in )?[a-z]+)(?: are| is| cost| costs|:|(?: at)?(?= \S+ (?:each|a piece|apiece|ea)\b)) (${MONEY})(?: each| a piece| apiece| ea)?((?:,? (?:and |or )?(?:${NUMBER}) for ${MONEY})*)`,
+  String.raw`(?:^|[.;,\n]\s*|\band )(?:an? )?((?:\d+ in )?[a-z]+)(?: are| is| cost| costs|:|(?: at)?(?= \S+ (?:each|a piece|apiece|ea)\b)|(?<=\b${UNSIZED})(?= \d+[.,]\d\d\s*(?:$|[.;,\n]))) (${MONEY})(?: each| a piece| apiece| ea)?((?:,? (?:and |or )?(?:${NUMBER}) for ${MONEY})*)`,
   'gi',
 );
 const PACK = new RegExp(`(${NUMBER}) for (${MONEY})`, 'gi');
 
 /** No text without one of these speaks of money. */
 const OF_MONEY =
-  /[$€£¥₹%:]|\b(?:per|is|are|at|apiece|ea|each|a piece|overheads?|time|hours?|hourly|rates?|labou?r|wage|charge|want|ask|take|fees?|packing|packaging|wrapping|stall|stand|pitch|booth|costs?|pric\w+|sell\w*|earn|make|get|break|wholesale|retail|shops?|pay|pattern|margin|mark-?up|how (?:many|much))\b/i;
+  /\b(?:zips|zippers|buttons|snaps|poppers|labels|tags|hooks|buckles|toggles) \d|[$€£¥₹%:]|\b(?:per|is|are|at|apiece|ea|each|a piece|overheads?|time|hours?|hourly|rates?|labou?r|wage|charge|want|ask|take|fees?|packing|packaging|wrapping|stall|stand|pitch|booth|costs?|pric\w+|sell\w*|earn|make|get|break|wholesale|retail|shops?|pay|pattern|margin|mark-?up|how (?:many|much))\b/i;
 
 /** What is told of a rate card: `my time is 18 an hour`, `zips are 1.20 each, ten for 9`, `card fee 1.7%`. */
 export function readRates(sheet: Sheet): Meaning[] {
@@ -185,14 +187,14 @@ export function readCosts(sheet: Sheet, context: Context): Meaning[] {
   const share = first(
     sheet,
     new RegExp(
-      String.raw`\b(?:price |ask )?(?:at |for |with )?(?:an? )?(?:${PERCENT} (margin|mark-?up)|(margin|mark ?-?up) (?:of )?${PERCENT})(?: (?:of|for) ${COUNT}(?= ?(?:$|[?.!,;]|of (?:them|these)|please))(?: of (?:them|these))?)?`,
+      String.raw`\b(?:price |ask )?(?:at |for |with )?(?:an? )?(?:${PERCENT} (margin|mark-?up)|(margin|mark ?-?up) (?:of |at )?(?:${PERCENT}|(\d{1,3})(?=\s*(?:$|[?.!,;]))))(?: (?:of|for) ${COUNT}(?= ?(?:$|[?.!,;]|of (?:them|these)|please))(?: of (?:them|these))?)?`,
       'gi',
     ),
   );
   if (share !== undefined) {
-    const [, before, way1, way2, after, copies] = share.parts;
+    const [, before, way1, way2, after, bare, copies] = share.parts;
     const way = (way1 ?? way2 ?? '').toLowerCase() === 'margin' ? 'margin' : 'markup';
-    cost[way] = figureIn(before ?? after ?? '');
+    cost[way] = figureIn(before ?? after ?? bare ?? '');
     if (copies !== undefined) cost.copies = figureIn(copies);
     claim(sheet, 'price', ...tokensOf(sheet, share));
   }

@@ -26,7 +26,7 @@ const FILLERS = new Set(
   `ok okay so well now yes oh please i we im just also still then and the my our their up away out only about exactly today already
 are is was were of rest all last more another none no left off on some it its a an in to from for with at by each per me them these
 those that this gone remaining there here again too shelf stash cupboard yarn dye lot batch number or both as come comes x half price
-costs cost sold which weighs weigh holds plus has than they both be thats theyre heres`.split(/\s+/),
+costs cost pay sold which weighs weigh holds plus has than they both be thats theyre heres`.split(/\s+/),
 );
 
 /** True for a word that is no part of a name on the shelf. */

@@ -34,11 +34,24 @@ const TIME = new RegExp(
 /** A sentence with one of these asks, tells of what is yet to come, or of what is written. */
 const ASKING = /\b(?:pattern|how|what|when|will|would|should|can|could|if|may|might|must|need to|takes?)\b/i;
 
+/** All that was said, without a unit: so many are minutes; fewer may be hours. */
+const BARE =
+  /^\s*(?:(?:it|that|this)\s+)?took\s+(?:me\s+)?(?<minutes>\d\d\d?)(?:\s+(?:in\s+all|altogether))?\s*[.!]?\s*$/i;
+
+function bareTime(text: string): Found<LogTime> | undefined {
+  const minutes = BARE.exec(text)?.groups?.minutes;
+  if (minutes === undefined) return undefined;
+  const time: TimeAsk = { seconds: 60 * Number(minutes), parts: [], said: text.trim(), unit: 'assumed' };
+  return { start: 0, end: text.length, meaning: { kind: 'log_time', times: [time] } };
+}
+
+type LogTime = Extract<Request, { kind: 'log_time' }>;
+
 /** Time that went to the work: `knit 30 min, seaming and zip an hour`, `an hour of grafting`, `took 85 minutes`. */
-export function timesIn(text: string): Found<Extract<Request, { kind: 'log_time' }>> | undefined {
+export function timesIn(text: string): Found<LogTime> | undefined {
   const found = [...text.matchAll(TIME)].filter((match) => !ASKING.test(sentenceOf(text, match.index)));
   const [first, last] = [found[0], found.at(-1)];
-  if (first === undefined || last === undefined) return undefined;
+  if (first === undefined || last === undefined) return bareTime(text);
   const times = found.map(({ 0: words, groups = {} }): TimeAsk => {
     const { ahead, then, whole, behind, before } = groups;
     return {

@@ -13,6 +13,10 @@ const WORDS: Rows = [
   ["what's the chance?", 'explain_chance', POUCH],
   ['what does 36% mean', 'explain_chance', POUCH],
   ['how likely is it', 'explain_chance', POUCH],
+  ['is that good?', 'what_helps', POUCH],
+  ['is it good enough', 'what_helps', IN_HAND],
+  ['is that ok?', 'what_helps', POUCH],
+  ['is that a good yarn?', 'change first=yarn', POUCH],
   ['how do i get it better', 'what_helps', POUCH],
 ];
 
@@ -26,6 +30,14 @@ const OWN_COUNTS: Rows = [
   ['my count is 125', 'own_count 125', IN_HAND],
   ['my count is 64', 'tally to=64', IN_HAND],
   ['I always do 105', 'own_count 105', IN_HAND],
+  ['2 rows more this time', 'own_count +2', POUCH],
+  ['next one same but 2 rows more', 'own_count +2', POUCH],
+  ['same again with 3 fewer rows', 'own_count -3', POUCH],
+  ['two rows less next time', 'own_count -2', POUCH],
+  ['2 rows more', 'tally by=2', IN_HAND],
+  ['2 more rows', 'unread no_work "2 more rows"', POUCH],
+  ['2 rows more next time', 'own_count +2', asking('length', 'pouch')],
+  ['2 rows less this time', 'own_count -2', IN_HAND],
   ['start with 125 rows', 'start rows=125', POUCH],
 ];
 

@@ -12,6 +12,8 @@ const RATES: Rows = [
   ['fees are 6.5% and 0.20 a sale', 'rates fee=6.5% 0.2/1'],
   ['the stall is 90', 'rates stall=90/1'],
   ['zips are 1.20 each, ten for 9', 'rates zips=1.2/1 9/10'],
+  ['zips 1.20', 'rates zips=1.2/1', POUCH],
+  ['a zip is 1.20', 'rates zip=1.2/1', POUCH],
   ['8 in zips are £1.20 each', 'rates 8 in zips=1.2/1 GBP'],
   ['team rate is 15 an hour', 'rates hour=15/1 team'],
   [
@@ -45,6 +47,8 @@ const COSTS: Rows = [
   ['cost of 12', 'cost x12', POUCH],
   ['what would 12 of them cost', 'cost x12', POUCH],
   ['price at 40% margin', 'cost margin=40%', POUCH],
+  ['margin 40', 'cost margin=40%', POUCH],
+  ['margin 40 for 12', 'unread nothing "margin"', POUCH],
   ['margin 35%', 'cost margin=35%', POUCH],
   ['price at 40% margin for 12', 'cost x12 margin=40%', POUCH],
   ['cost at 40% margin of 12 of them', 'cost x12 margin=40%', POUCH],
@@ -69,6 +73,8 @@ const COSTS: Rows = [
 ];
 
 const NOT_MONEY: Rows = [
+  ['with rings 1.25', 'change ring=31.75', POUCH],
+  ['zips 9', 'change closure=228.6', POUCH],
   ['at 48', 'unread which_number "at 48"', POUCH],
   ['at 48 please', 'change width=1219.2', POUCH],
   ['I want 125 rows in 24 in', 'record rows=125/609.6', POUCH],

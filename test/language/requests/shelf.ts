@@ -1,4 +1,4 @@
-import { asking, GREY, type Rows, type Themes } from './row.js';
+import { asking, GREY, POUCH, type Rows, type Themes } from './row.js';
 
 const ON_SHELF = { onShelf: ['grey medium', 'latte', 'zips 8 in'] };
 const POUCH_ON_SHELF = { ...ON_SHELF, subjectPiece: 'pouch' };
@@ -86,6 +86,8 @@ const SOLD: Rows = [
   ['3.5 oz / 220 yd', 'sold_as ball=99.22g/201.17m'],
   ['grey medium is 200 m per 100 g', 'sold_as name=grey medium ball=100g/200m'],
   ['6.50 a ball', 'sold_as price=6.5/1'],
+  ['i pay 8 a ball of 100g', 'sold_as ball=100g/?m price=8/1', POUCH],
+  ['I pay 8 a ball for grey', 'sold_as name=grey price=8/1'],
   ['€6.50 a ball', 'sold_as price=6.5/1 EUR'],
   ['6,20 euros a ball', 'sold_as price=6.2/1 EUR'],
   ['£4 a skein', 'sold_as price=4/1 GBP'],

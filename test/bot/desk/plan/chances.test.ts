@@ -54,6 +54,15 @@ describe('a count of the maker’s own', () => {
     ]);
   });
 
+  test('may be told beside that of the plan', async () => {
+    const more = await open.say('2 rows more this time');
+    expect(more.card.lead).toBe('Your 111 rows or 109: you choose');
+    const fewer = await open.say('next one same but 2 fewer rows');
+    expect(fewer.card.lead).toBe('Your 107 rows or 109: you choose');
+    const none = await open.say('120 rows less this time');
+    expect(codesOf(none)).toEqual(['count_outside']);
+  });
+
   test('stays once it is chosen, and is called theirs', async () => {
     await open.say('I want 125 rows');
     const started = await open.say('start with 125 rows');

@@ -13,3 +13,11 @@ test('what was logged is told newest first, all of it or that of the piece', asy
   expect((await say('how long did it take?')).card.lead).toBe('Logged for the pouch: 30 min');
   await close();
 });
+
+test('a time without a unit is read as minutes, and said to be', async () => {
+  const { sayAll, close } = await talk();
+  const { card } = await sayAll(MEDIUM, POUCH, 'start', 'done, 10 7/8', 'took 85');
+  expect(card.lead).toBe('Logged for the pouch: 1 h 25 min');
+  expect(card.facts.find(({ label }) => label === 'Assumed')?.text).toContain('85 read as minutes');
+  await close();
+});
