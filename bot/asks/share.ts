@@ -17,6 +17,9 @@ const ofShare = { shareId: z.string().optional() };
 /** The share that one maker made, of one kind of piece, where the words name them. */
 const shownBy = { by: z.string().optional(), piece: z.string().optional() };
 
+/** Characters of a note that go along with a share. */
+export const MOST_NOTED = 300;
+
 /** Requests about plans that makers show each other. */
 export const SHARE_REQUESTS = [
   /**

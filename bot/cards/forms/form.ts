@@ -27,9 +27,14 @@ export type Known = {
 
 export type Option = { id: string; label: string; about?: string };
 
-/** One field. `redraws`: what else is asked depends on it. */
-export type Field = { id: string; label: string; hint?: string; required?: true } & (
-  | { is: 'text' }
+/** One field. `redraws`: what else is asked depends on it. `most`: characters, where a note may be longer. */
+export type Field = {
+  id: string;
+  label: string;
+  hint?: string;
+  required?: true;
+} & (
+  | { is: 'text'; most?: number }
   /** People of the workspace; it holds their ids, joined by commas. */
   | { is: 'people'; most: number }
   | { is: 'select'; options: readonly Option[]; redraws?: boolean }

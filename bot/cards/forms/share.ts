@@ -1,3 +1,4 @@
+import { MOST_NOTED } from '../../asks/share.js';
 import { capital } from '../names.js';
 import type { Form, Option } from './form.js';
 import { fieldReader } from './typed.js';
@@ -17,7 +18,10 @@ export const shareForm: Form = {
   submit: 'Share',
   at: {},
 
-  filled: (said) => ({ to: '', show: said?.kind === 'share' && said.rows ? ROWS.id : SIZE.id }),
+  filled: (said) => {
+    const share = said?.kind === 'share' ? said : undefined;
+    return { to: '', show: share?.rows ? ROWS.id : SIZE.id, note: share?.note ?? '' };
+  },
 
   fields: (_, { inHand }) => [
     {
@@ -29,6 +33,13 @@ export const shareForm: Form = {
       most: MOST_PEOPLE,
     },
     { is: 'radio', id: 'show', label: 'What they see', options: [SIZE, ROWS] },
+    {
+      is: 'text',
+      id: 'note',
+      label: 'A note to them',
+      hint: `As you write it, on one line. Up to ${MOST_NOTED} characters.`,
+      most: MOST_NOTED,
+    },
   ],
 
   request(values, known) {
@@ -40,10 +51,17 @@ export const shareForm: Form = {
     if (people.length === 0) reader.refuse('to', 'Who should have it? Choose at least one.');
     if (people.length > MOST_PEOPLE) reader.refuse('to', `I share with up to ${MOST_PEOPLE} at once. Choose fewer.`);
     if (reader.faults.length > 0) return { ok: false, problems: reader.faults };
+    const note = reader.text('note');
     // What rows tell stands beside their choice, so that nobody need be asked again.
     return {
       ok: true,
-      value: { kind: 'share', with: people.map((id) => `@${id}`), rows: values.show === ROWS.id, sure: true },
+      value: {
+        kind: 'share',
+        with: people.map((id) => `@${id}`),
+        rows: values.show === ROWS.id,
+        sure: true,
+        ...(note !== '' && { note }),
+      },
     };
   },
 };

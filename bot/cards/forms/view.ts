@@ -20,7 +20,7 @@ export const MOST_TYPED = 200;
  */
 export function formView(id: string, form: Form, values: FormValues, known: Known, kept: object): View {
   const fields = form.fields(values, known);
-  const first = fields.find((field) => field.is === 'text' && !values[field.id]);
+  const first = fields.find(({ is, id: field }) => (is === 'text' || is === 'people') && !values[field]);
   const unseen = hidden(values, fields);
   const carried = fitting(kept, unseen);
   const names = (of: Values): string => [...new Set(of.flatMap(([id]) => form.unseen?.(id, values) ?? []))].join('; ');
@@ -68,20 +68,23 @@ function input(field: Field, value: string, hasFocus: boolean): Block {
 }
 
 function element(field: Field, value: string, hasFocus: boolean): Block {
-  if (field.is === 'text')
+  if (field.is === 'text') {
+    const { most = MOST_TYPED } = field;
     return {
       type: 'plain_text_input',
       action_id: VALUE,
-      max_length: MOST_TYPED,
-      ...(value !== '' && { initial_value: shortened(value, MOST_TYPED) }),
+      max_length: most,
+      ...(value !== '' && { initial_value: shortened(value, most) }),
       ...(hasFocus && { focus_on_load: true }),
     };
+  }
   if (field.is === 'people')
     return {
       type: 'multi_users_select',
       action_id: VALUE,
       max_selected_items: field.most,
       ...(value !== '' && { initial_users: value.split(',').slice(0, field.most) }),
+      ...(hasFocus && { focus_on_load: true }),
     };
   const options = field.options.slice(0, field.is === 'radio' ? LIMITS.radioOptions : LIMITS.selectOptions).map(option);
   const chosen = options.find((one) => one.value === value);

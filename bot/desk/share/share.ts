@@ -1,4 +1,5 @@
 import { type Plan, pieceById, say } from '../../../core/index.js';
+import { MOST_NOTED } from '../../asks/share.js';
 import { withStored } from '../../conversation.js';
 import type { Effect } from '../../effect.js';
 import { isSlackUserId } from '../../mention.js';
@@ -91,9 +92,6 @@ async function readersOf({ with: said }: ShareRequest, at: At): Promise<Reader[]
     to: { makerId: maker.id },
   }));
 }
-
-/** Notes go along this far. */
-const MOST_NOTED = 300;
 
 /** The words that go along, on one line. */
 function noteOf({ note = '' }: ShareRequest): { note: string; isCut: boolean } {

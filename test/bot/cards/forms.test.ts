@@ -319,6 +319,20 @@ describe('the share form', () => {
     expect(share({ to: 'U0OWEN1234,U0LOTTE567', show: 'rows' })).toEqual({ ...some, rows: true });
   });
 
+  test('takes a note along as it was written, within its limit', () => {
+    const some = { kind: 'share', with: ['@U0OWEN1234'], rows: false, sure: true };
+    expect(share({ to: 'U0OWEN1234', note: ' for the blue one: 11 in ' })).toEqual({
+      ...some,
+      note: 'for the blue one: 11 in',
+    });
+    const view = formView('share', forms.share, { to: '', show: 'size', note: 'n'.repeat(301) }, TWO, FULL);
+    const note = view.blocks.find((block) => block.block_id === 'note');
+    expect(note).toMatchObject({ optional: true, element: { max_length: 300 } });
+    expect(JSON.stringify(note)).toContain('Up to 300 characters');
+    expect(view.blocks.find((block) => block.block_id === 'to')).toMatchObject({ element: { focus_on_load: true } });
+    expect(viewFaults(view)).toEqual([]);
+  });
+
   test('shows what goes, and what rows tell', () => {
     const text = JSON.stringify(formView('share', forms.share, forms.share.filled(undefined, TWO), TWO, FULL));
     expect(text).toContain('Cowl, round 62');
