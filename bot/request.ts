@@ -197,6 +197,9 @@ const requests = z.discriminatedUnion('kind', [
       /** A number that may be a price, a size, a machine or how many. */
       'which_number',
       'which_stripes',
+      /** A colour, which changes no plan; a share of the pieces for someone who is no maker here. */
+      'colour_alone',
+      'whom_with',
       'one_weight',
       'which_other',
       /** A size wanted beside the one in hand, and not by how much. */

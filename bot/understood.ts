@@ -58,6 +58,7 @@ async function contextOf(
     swatchRows: /\bsame\b/i.test(textOf(input)) ? await rowsRecordedLast(bound, profiles[0]?.id) : undefined,
     bench: (waiting ?? talk.subject)?.on,
     subjectPiece: waiting?.piece ?? talk.subject?.piece,
+    copies: (waiting ?? talk.subject)?.copies,
     rowsMake: waiting === undefined ? talk.rowsMake : undefined,
     sizes: talk.subject?.sizes,
     // A size is chosen from those in hand, as it is where nothing waits.
@@ -73,7 +74,7 @@ async function contextOf(
 
 /** Words that may lead to a maker or to the batch in hand. */
 const OF_TEAM =
-  /@|\b(?:with|without|between|among|amongst|knits?|finish(?:es|ed)?|batch|done|did|made|ready|where|how|plan|re-?plan|split|deal)\b/i;
+  /@|\b(?:with|without|between|among|amongst|knits?|finish(?:es|ed)?|batch|half|done|did|made|ready|where|how|plan|re-?plan|split|deal)\b/i;
 
 /** The makers of the workspace and the batch in hand, for words that may speak of them. */
 async function teamOf(bound: Bound, maker: Maker, text: string): Promise<Pick<Context, 'team' | 'batch'>> {

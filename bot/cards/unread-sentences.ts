@@ -113,6 +113,24 @@ export function unreadSentence(
         ['Say the rows or the height of each colour, in order; the repeat follows from them.'],
         ['stripes of 4 red 2 cream', '2 cm stripes in red and white', 'even stripes of 3 colours'],
       );
+    case 'colour_alone':
+      return sentence(
+        `In ${words}: a colour alone changes no rows`,
+        [
+          'The plan holds in any colour of its yarn. Another yarn goes by its own name, and two colours or more are stripes.',
+          ...line,
+        ],
+        [`stripes of 4 ${words} 2 ${words === 'white' ? 'red' : 'white'}`, ...next.sayings],
+      );
+    case 'whom_with':
+      return sentence(
+        `Pieces made with ${words}: how many, and by when?`,
+        [
+          'I deal several pieces between makers who have talked to me, by the hours that each has. Someone new says hello to me first.',
+          ...line,
+        ],
+        ['12 with Owen by 5 December', ...next.sayings],
+      );
     case 'one_weight':
       return sentence(
         `One weight tells no use: ${words}`,

@@ -93,4 +93,4 @@ function notMade(said: string): BotProblem | undefined {
 }
 
 /** Words of which nothing could be made: what can be said now leads on from there. */
-const LEADS_ON: readonly string[] = ['nothing', 'no_plan', 'no_work', 'words'];
+const LEADS_ON: readonly string[] = ['nothing', 'no_plan', 'no_work', 'words', 'colour_alone', 'whom_with'];

@@ -15,6 +15,8 @@ export type Context = {
   bench?: Bench | undefined;
   /** The piece of the plan a follow-up would change. */
   subjectPiece?: string | undefined;
+  /** How many of it are planned. */
+  copies?: number | undefined;
   /** The size that the rows of the plan in hand make. */
   rowsMake?: string | undefined;
   /** The sizes in hand, of which one may be chosen. */

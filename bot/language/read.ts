@@ -8,6 +8,7 @@ import { inFigures } from './number-words.js';
 import { batchRequest } from './readers/batch-requests.js';
 import { readBench } from './readers/bench.js';
 import { doubtfulNumber } from './readers/doubtful.js';
+import { hinted } from './readers/hints.js';
 import { ownCount } from './readers/own-counts.js';
 import { machinesOwned } from './readers/owned.js';
 import { picksOf, yesOrNo } from './readers/picks.js';
@@ -64,7 +65,7 @@ export function read(text: string, context: Context): Reading {
     yesOrNo(trimmed, context) ?? shortRequest(trimmed) ?? ofHours(trimmed) ?? batchRequest(trimmed, context);
   const [pick, ...then] = first === undefined ? picksOf(trimmed, context) : [];
   if (pick !== undefined) return { ...whole(pick), meanings: [pick, ...then] };
-  const short = first ?? ownCount(trimmed, context) ?? sharingIn(trimmed, context.pieces);
+  const short = first ?? ownCount(trimmed, context) ?? sharingIn(trimmed, context.pieces) ?? hinted(trimmed, context);
   if (short !== undefined && 'on' in short) return whole({ ...short, on: benchIn(trimmed, context) });
   if (short !== undefined) return whole(short);
 

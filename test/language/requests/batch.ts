@@ -22,6 +22,22 @@ const MAKERS: Rows = [
   ['between 11 and 12 in wide', 'change width=279.4..304.8', { ...POUCH, ...TEAM }],
 ];
 
+const SEVERAL = { ...POUCH, ...TEAM, copies: 12 };
+
+const HALVES: Rows = [
+  ['can Owen make half of these?', 'change makers=me+owen', SEVERAL],
+  ['split these with Owen', 'change makers=me+owen', SEVERAL],
+  ['half of them with Owen please', 'change makers=me+owen', SEVERAL],
+  ['can Sam make half of these', 'unread whom_with "Sam"', SEVERAL],
+  ['can Owen make half of these', 'unread whom_with "Owen"', { ...POUCH, ...TEAM, copies: 1 }],
+  ['can Owen make half', 'unread whom_with "Owen"', TEAM],
+  ['split these with sam', 'unread whom_with "sam"', POUCH],
+  ['Sam could do half of them', 'unread whom_with "Sam"', { ...POUCH, holes: ['due'] }],
+  ['can you make half of these', 'unread nothing "half"', POUCH],
+  ['make it with rings', 'unread nothing "make it with rings"', POUCH],
+  ['share it with Owen', 'share Owen', SEVERAL],
+];
+
 const ON_THE_WAY: Rows = [
   ['done 3', 'batch_done 3', OPEN],
   ['three done', 'batch_done 3', OPEN],
@@ -49,6 +65,7 @@ const REMINDERS: Rows = [
 
 export const BATCH_THEMES: Themes = [
   ['who makes a batch', MAKERS],
+  ['half of them for someone else', HALVES],
   ['a batch on its way', ON_THE_WAY],
   ['reminders', REMINDERS],
 ];

@@ -1,4 +1,4 @@
-import type { Rows, Themes } from './row.js';
+import { asking, type Rows, type Themes } from './row.js';
 
 const COWL = { subjectPiece: 'cowl' };
 
@@ -7,6 +7,17 @@ const UNTOLD: Rows = [
   ['make it striped', 'unread which_stripes "make it striped"', COWL],
   ['striped', 'unread which_stripes "striped"'],
   ['cowl 24 in round in stripes', 'plan cowl girth=609.6'],
+];
+
+const ONE_COLOUR: Rows = [
+  ['in red', 'unread colour_alone "red"', COWL],
+  ['In red please', 'unread colour_alone "red"', COWL],
+  ['can I have it in dark blue?', 'unread colour_alone "dark blue"', COWL],
+  ['make it red', 'unread colour_alone "red"', asking('height', 'cowl')],
+  ['in grey', 'change yarn=grey medium', COWL],
+  ['in red', 'unread nothing "red"'],
+  ['in red and white', 'unread which_stripes "red"', COWL],
+  ['red balls', 'unread nothing "red balls"', COWL],
 ];
 
 const WITH_A_PLAN: Rows = [
@@ -44,6 +55,7 @@ const NOT_STRIPES: Rows = [
 
 export const STRIPES_THEMES: Themes = [
   ['stripes not said which', UNTOLD],
+  ['one colour', ONE_COLOUR],
   ['stripes with a plan', WITH_A_PLAN],
   ['stripes of the plan in hand', FOLLOWING],
   ['what is no stripes', NOT_STRIPES],
