@@ -200,6 +200,8 @@ const requests = z.discriminatedUnion('kind', [
       /** A colour, which changes no plan; a share of the pieces for someone who is no maker here. */
       'colour_alone',
       'whom_with',
+      /** A thing to go in, and not how thick it is. */
+      'two_sides',
       'one_weight',
       'which_other',
       /** A size wanted beside the one in hand, and not by how much. */

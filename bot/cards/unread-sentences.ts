@@ -131,6 +131,12 @@ export function unreadSentence(
         ],
         ['12 with Owen by 5 December', ...next.sayings],
       );
+    case 'two_sides':
+      return sentence(
+        `How thick is it: ${words}?`,
+        ['A thing that must go in has three sides: say them all. Or say the size of the piece itself.', ...line],
+        [`${words}, ${printing.units === 'cm' ? '1 cm' : '1/2 in'} thick`, AN_EXAMPLE],
+      );
     case 'one_weight':
       return sentence(
         `One weight tells no use: ${words}`,

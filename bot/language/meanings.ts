@@ -10,7 +10,7 @@ import { readAllowances } from './readers/allowances.js';
 import { bareGaugeIn } from './readers/bare-gauges.js';
 import { readBench, readNames, withNeedles } from './readers/bench.js';
 import { readChoices } from './readers/choices.js';
-import { readContents, thingIn } from './readers/contents.js';
+import { readContents, thingIn, withoutThickness } from './readers/contents.js';
 import { COPIES, isOfEach, readCopies } from './readers/copies.js';
 import { readCosts, readRates } from './readers/costs.js';
 import { claimFieldWords } from './readers/fields.js';
@@ -119,6 +119,8 @@ function sectionMeanings(sheet: Sheet, context: Context, bare: BareUnit, day: Du
     thing?.cue !== undefined ||
     context.command === '/rows';
   const piece = named ?? context.pieces.find((p) => p.id === context.subjectPiece);
+  const flat = piece && thing === undefined ? withoutThickness(sheet, piece) : undefined;
+  if (flat !== undefined) return [{ kind: 'unread', why: 'two_sides', words: flat }];
   const contents = piece && readContents(sheet, piece, bare, thing);
   const people = piece && readPeople(sheet, piece, context);
   if (named !== undefined) claimStrangers(sheet, context);

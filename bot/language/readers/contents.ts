@@ -48,6 +48,26 @@ export function thingIn(sheet: Sheet, { holes, pieces }: Context): Thing | undef
   return undefined;
 }
 
+/** What goes in and is told by its sides; a size `for` anyone or anything else is that of the piece. */
+const FLAT =
+  'phone mobile smartphone tablet book notebook sketchbook laptop reader camera console calculator diary planner passport wallet'.split(
+    ' ',
+  );
+
+/** A thing to go in of which two sides are told and not how thick it is: `pouch for a phone 6 x 3 in`. */
+export function withoutThickness(sheet: Sheet, piece: Piece): string | undefined {
+  if (!Object.values(piece.asks).some(({ is }) => is === 'contents')) return undefined;
+  for (const first of sheet.tokens.keys()) {
+    const isPair = markAt(sheet, first + 1) === 'by' && markAt(sheet, first + 3) !== 'by';
+    if (!isPair || sideAt(sheet, first) === undefined || sideAt(sheet, first + 2) === undefined) continue;
+    const cue = cueBefore(sheet, first);
+    if (cue === undefined) continue;
+    const isFlat = indexesBetween(cue + 1, first - 1).some((i) => FLAT.includes(wordAt(sheet, i) ?? ''));
+    if (isFlat) return `${piece.label.toLowerCase()} for ${saidBetween(sheet, cue + 1, first + 2)}`;
+  }
+  return undefined;
+}
+
 /** What the piece must take, claimed; left out for a piece that is not sized by it. */
 export function readContents(
   sheet: Sheet,

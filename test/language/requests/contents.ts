@@ -37,6 +37,12 @@ const THINGS: Rows = [
 
 const LATER: Rows = [
   ['it must take a tablet 250 x 175 x 8 mm', 'change contents=250x175x8', POUCH],
+  ['pouch for a phone 6 x 3 in', 'unread two_sides "pouch for a phone 6 x 3 in"'],
+  ['same again but for a phone 6 x 3', 'unread two_sides "pouch for a phone 6 x 3"', POUCH],
+  ['pouch for a phone 6 x 3 in, 1/2 in thick', 'plan pouch contents=152.4x76.2x12.7'],
+  ['pouch for a phone 6 x 3 x 1/2 in', 'plan pouch contents=152.4x76.2x12.7'],
+  ['pouch for my sister 11 x 6 3/4 in', 'plan pouch width=279.4 height=171.45'],
+  ['phone pouch 6 in tall 3 in wide', 'plan upright-pouch height=152.4 width=76.2'],
   ['it should hold a book 21 x 15 x 3 cm', 'change contents=210x150x30', SACK],
   ['does it fit a phone 163 x 78 x 9 mm', 'change contents=163x78x9', POUCH],
   ['what about a paperback 7 x 4 1/4 x 1 in', 'change contents=177.8x107.95x25.4', POUCH],
