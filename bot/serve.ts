@@ -1,10 +1,10 @@
 import process from 'node:process';
 import { pino } from 'pino';
-import { v7 } from 'uuid';
 import type { Config, SlackSettings } from './config.js';
 import { delivery } from './delivery/delivery.js';
 import { reminders } from './delivery/reminders.js';
 import { sender } from './delivery/sender.js';
+import { newId } from './ids.js';
 import { reminded } from './reminded.js';
 import { startSlack } from './slack/app.js';
 import { slackClient } from './slack/client.js';
@@ -21,7 +21,7 @@ const HOUR_MS = 3_600_000;
 export async function serve(slack: SlackSettings, { storePath, logLevel }: Config): Promise<void> {
   const log = logTo(pino({ level: logLevel, base: null }));
   const store = await openSqlite(storePath);
-  const surroundings: Surroundings = { store, newId: v7, log, now: Date.now };
+  const surroundings: Surroundings = { store, newId, log, now: Date.now };
   const client = slackClient(slack.botToken, log);
   const outgoing = delivery(surroundings, sender(client));
   const door = await startSlack(slack, surroundings, { client, delivery: outgoing, taken }).catch(async (error) => {

@@ -1,5 +1,5 @@
 import { type Kysely, sql } from 'kysely';
-import { v7 } from 'uuid';
+import { newId } from '../ids.js';
 import type { Bound, Store } from './ports.js';
 import { batches } from './repositories/batches.js';
 import { benchLog, clocks } from './repositories/bench-log.js';
@@ -42,7 +42,7 @@ export function within(db: Kysely<Tables>): Store['within'] {
 async function heldWorkspace(db: Kysely<Tables>, slackTeamId: string): Promise<string> {
   const row = await db
     .insertInto('workspace')
-    .values({ workspace_id: v7(), slack_team_id: slackTeamId })
+    .values({ workspace_id: newId(), slack_team_id: slackTeamId })
     .onConflict((on) => on.column('slack_team_id').doUpdateSet({ slack_team_id: slackTeamId }))
     .returning('workspace_id')
     .executeTakeFirstOrThrow();

@@ -1,7 +1,7 @@
 import { createInterface } from 'node:readline/promises';
 import { parseArgs } from 'node:util';
-import { v7 } from 'uuid';
 import { plainText } from '../cards/plain-text.js';
+import { newId } from '../ids.js';
 import { openSqlite } from '../store/sqlite.js';
 import { type Surroundings, silentLog } from '../surroundings.js';
 import { type Answered, taken } from '../turn.js';
@@ -38,7 +38,7 @@ export async function ask(args: string[], streams: Streams): Promise<number> {
   const { options, text, fixedNow } = call;
   const store = await openSqlite(options.store);
   const now = fixedNow === undefined ? Date.now : () => fixedNow;
-  const surroundings: Surroundings = { store, newId: v7, log: silentLog, now };
+  const surroundings: Surroundings = { store, newId, log: silentLog, now };
   try {
     const isData = options.json || (options.lines && !options.text);
     const lines = options.lines

@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { cpus, tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { v7 } from 'uuid';
+import { newId } from '../../bot/ids.js';
 import { openSqlite } from '../../bot/store/sqlite.js';
 import { silentLog } from '../../bot/surroundings.js';
 import { taken } from '../../bot/turn.js';
@@ -105,11 +105,12 @@ async function turns(howMany: number): Promise<{ whole: Spread; own: Spread }> {
   const store = await openSqlite(join(folder, 'store.sqlite'), ({ query, queryDurationMillis }) => {
     if (query.sql === 'commit') disk = queryDurationMillis;
   });
-  const surroundings = { store, newId: v7, log: silentLog, now: Date.now };
+  const surroundings = { store, newId, log: silentLog, now: Date.now };
+  let said = 0;
   const turn = (text: string) =>
     taken(
       {
-        key: v7(),
+        key: `event ${++said}`,
         slackTeamId: 'T1',
         place: 'dm:D1',
         user: { slackUserId: 'U1', name: '' },

@@ -1,6 +1,6 @@
 import type { Meaning } from '../../request.js';
 import type { Context } from '../context.js';
-import { claim, phrasePlaces, type Sheet, said, wordAt } from '../sheet.js';
+import { claim, holdsAny, phrasePlaces, type Sheet, said, wordAt } from '../sheet.js';
 
 const PHRASES = [
   'the other yarn',
@@ -10,6 +10,7 @@ const PHRASES = [
   'my other machine',
   'the other one',
 ];
+const OTHER = new Set(['other']);
 /** May stand beside them; with any other word something else is told. */
 const BESIDE = new Set(
   `the my other yarn wool machine one in on with use using make knit it this same please and but instead what about how switch to try for me
@@ -18,7 +19,7 @@ plan do now again then ok okay so could can you we i would want like rather`.spl
 
 /** `in the other yarn`, `on the other machine`, `the other one`: the plan in hand on the only other that there is. */
 export function readOthers(sheet: Sheet, context: Context): Meaning | undefined {
-  if (context.subjectPiece === undefined) return undefined;
+  if (context.subjectPiece === undefined || !holdsAny(sheet, OTHER)) return undefined;
   const place = PHRASES.flatMap((phrase) => phrasePlaces(sheet, phrase))[0];
   const isAll = sheet.tokens.every((_, i) => {
     const word = wordAt(sheet, i) ?? said(sheet, i).toLowerCase();

@@ -1,7 +1,16 @@
 import { gPer } from '../../../core/index.js';
 import type { Value } from '../../request.js';
 import { bareAt, sentenceAt, wordsWithin } from '../clauses.js';
-import { claim, freeQuantities, indexesBetween, quantityAtIndex, type Sheet, saidBetween, wordAt } from '../sheet.js';
+import {
+  claim,
+  freeQuantities,
+  holdsAny,
+  indexesBetween,
+  quantityAtIndex,
+  type Sheet,
+  saidBetween,
+  wordAt,
+} from '../sheet.js';
 import { WEIGHED } from './tension.js';
 import { isBall } from './things.js';
 
@@ -44,13 +53,16 @@ export function readWeighings(sheet: Sheet, from: number): Value | undefined {
   return { is: 'mass', g: lost, said };
 }
 
+const WEIGHS = new Set(['weighs', 'weigh', 'weighed']);
+
 /** What a cone weighs now, told alone: `the cone weighs 412 g now`. */
 export function oneWeighing(sheet: Sheet): string | undefined {
+  if (!holdsAny(sheet, WEIGHS)) return undefined;
   const all = sheet.tokens.length;
   const words = (...list: string[]): boolean => wordsWithin(sheet, list, 0, all).length > 0;
   const masses = freeQuantities(sheet).filter((i) => gPer(quantityAtIndex(sheet, i)?.unit) !== undefined);
   const isOfCone = indexesBetween(0, all - 1).some((i) => isBall(wordAt(sheet, i)));
-  const isOne = masses.length === 1 && isOfCone && words('weighs', 'weigh', 'weighed') && words('now', 'still');
+  const isOne = masses.length === 1 && isOfCone && words('now', 'still');
   return isOne && !words(...BEFORE) ? sheet.text.trim() : undefined;
 }
 

@@ -1,5 +1,5 @@
 import type { Kysely } from 'kysely';
-import { v7 } from 'uuid';
+import { newId } from '../../ids.js';
 import type { Tables } from '../schema.js';
 import { named } from './named.js';
 
@@ -36,7 +36,7 @@ export async function openedMachine(
     .execute();
   const { id } = await db
     .insertInto('machine')
-    .values({ workspace_id: workspaceId, id: v7(), maker_id: makerId, ...names, needles: needles ?? null })
+    .values({ workspace_id: workspaceId, id: newId(), maker_id: makerId, ...names, needles: needles ?? null })
     .onConflict((on) =>
       on
         .columns(['workspace_id', 'maker_id', 'name_key'])

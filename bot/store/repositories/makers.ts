@@ -1,6 +1,6 @@
 import { type Kysely, type Selectable, sql } from 'kysely';
-import { v7 } from 'uuid';
 import { DaysOff, WeekHours } from '../../hours.js';
+import { newId } from '../../ids.js';
 import { jsonColumn } from '../json.js';
 import type { Bound, Maker } from '../ports.js';
 import { prepared } from '../prepared.js';
@@ -14,7 +14,7 @@ export function makers(db: Kysely<Tables>, workspaceId: string): Bound['makers']
 
   return {
     async held(slackUserId, name) {
-      const [row] = await opened(db, { workspaceId, id: v7(), slackUserId, name });
+      const [row] = await opened(db, { workspaceId, id: newId(), slackUserId, name });
       if (row === undefined) throw new Error('a maker was neither made nor found');
       return maker(row);
     },

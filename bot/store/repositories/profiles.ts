@@ -1,5 +1,5 @@
 import type { Kysely } from 'kysely';
-import { v7 } from 'uuid';
+import { newId } from '../../ids.js';
 import type { Bound, Profile } from '../ports.js';
 import { prepared } from '../prepared.js';
 import type { Tables } from '../schema.js';
@@ -25,7 +25,7 @@ export function profiles(db: Kysely<Tables>, workspaceId: string): Bound['profil
         .insertInto('profile')
         .values({
           workspace_id: workspaceId,
-          id: v7(),
+          id: newId(),
           maker_id: makerId,
           machine_id: machineId,
           yarn_id: yarnId,

@@ -1,5 +1,5 @@
 import { type Kysely, type Selectable, sql } from 'kysely';
-import { v7 } from 'uuid';
+import { newId } from '../../ids.js';
 import type { Bound, Lot, LotMove } from '../ports.js';
 import { prepared } from '../prepared.js';
 import type { Tables } from '../schema.js';
@@ -54,7 +54,7 @@ export function shelf(db: Kysely<Tables>, workspaceId: string): Bound['shelf'] {
         .insertInto('lot')
         .values({
           workspace_id: workspaceId,
-          id: v7(),
+          id: newId(),
           owner,
           kind,
           ...names,

@@ -1,5 +1,5 @@
 import type { Kysely, Selectable } from 'kysely';
-import { v7 } from 'uuid';
+import { newId } from '../../ids.js';
 import type { Bound, Yarn } from '../ports.js';
 import { prepared } from '../prepared.js';
 import type { Tables } from '../schema.js';
@@ -15,7 +15,7 @@ export async function openedYarn(
   const names = named(name);
   const { id } = await db
     .insertInto('yarn')
-    .values({ workspace_id: workspaceId, id: v7(), maker_id: makerId, ...names })
+    .values({ workspace_id: workspaceId, id: newId(), maker_id: makerId, ...names })
     .onConflict((on) => on.columns(['workspace_id', 'maker_id', 'name_key']).doUpdateSet({ name_key: names.name_key }))
     .returning('id')
     .executeTakeFirstOrThrow();
