@@ -96,8 +96,8 @@ type Spread = { p50: number; p99: number };
 
 /**
  * Milliseconds of whole turns on a file as the bot keeps it, a plan asked for again and again; and of our own part of
- * them, without the wait for the disk at each commit. As many turns come before those that count, as in a bot that has
- * been talked to for a while.
+ * them, without the wait for the disk at each commit. Five times as many turns come before those that count, as in a
+ * bot that has been talked to for a while.
  */
 async function turns(howMany: number): Promise<{ whole: Spread; own: Spread }> {
   const folder = mkdtempSync(join(tmpdir(), 'bench-'));
@@ -122,7 +122,7 @@ async function turns(howMany: number): Promise<{ whole: Spread; own: Spread }> {
       surroundings,
     );
   await turn('110 rows in 22 in, 46 needles, 6 3/4 flat');
-  for (let i = 0; i < howMany; i++) await turn(`pouch ${8 + (i % 5)} in wide`);
+  for (let i = 0; i < 5 * howMany; i++) await turn(`pouch ${8 + (i % 5)} in wide`);
   const times: number[] = [];
   const own: number[] = [];
   for (let i = 0; i < howMany; i++) {

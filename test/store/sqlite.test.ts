@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { Conversation } from '../../bot/conversation.js';
 import { openSqlite } from '../../bot/store/sqlite.js';
 import { storeContract } from './contract.js';
 import { killedWithin, together } from './processes.js';
@@ -36,6 +37,30 @@ describe('a SQLite file', () => {
     const second = await openSqlite(path);
     expect(await second.within('T1', (s) => s.makers.held('U1', 'Nadia', AT))).toEqual(made);
     await second.close();
+  });
+
+  test('holds a talk as text that any process reads as it was kept', async () => {
+    const path = newPath();
+    const store = await openSqlite(path);
+    const start = { kind: 'start', planId: 'P1' } as const;
+    const offer = { turn: 'turn', named: false, choices: [start], says: ['start'] };
+    const first = Conversation.parse({
+      planId: 'P1',
+      offered: [offer],
+      changes: [{ kind: 'plan', other: {}, said: '"x"' }],
+    });
+    const next = { ...first, offered: [...first.offered, { ...offer, turn: 'next' }] };
+    for (const talk of [first, next]) {
+      await store.within('T1', async (s) => {
+        const { id } = await s.makers.held('U1', 'Nadia', AT);
+        await s.conversations.keep('dm:D1', id, talk, AT + 1);
+      });
+      const file = new Database(path, { readonly: true });
+      const text = file.prepare('select state_json from conversation').pluck().get() as string;
+      file.close();
+      expect(Conversation.parse(JSON.parse(text))).toEqual(talk);
+    }
+    await store.close();
   });
 
   test('is refused a second time by the process that has it open, and a failed opening lets go of it', async () => {

@@ -28,7 +28,7 @@ export function conversations(db: Kysely<Tables>, workspaceId: string): Bound['c
     },
 
     async keep(place, makerId, talk, until) {
-      const state = JSON.stringify(talk);
+      const state = textOf(talk);
       await kept(db, { workspaceId, place, makerId, state, until });
       if (written.size >= MOST_WRITTEN) written.clear();
       written.set(state, talk);
@@ -39,6 +39,20 @@ export function conversations(db: Kysely<Tables>, workspaceId: string): Bound['c
 /** Talks by the text that was last written of them: to read one back takes a tenth of a turn. */
 const written = new Map<string, Conversation>();
 const MOST_WRITTEN = 200;
+
+/** Offers and changes, by far the most of a talk, stand unchanged from turn to turn: their text is kept with them. */
+const texts = new WeakMap<object, string>();
+
+function textOf({ offered, changes, ...rest }: Conversation): string {
+  const list = (all: readonly object[]): string => `[${all.map(textOfOne).join()}]`;
+  return `${JSON.stringify(rest).slice(0, -1)},"offered":${list(offered)},"changes":${list(changes)}}`;
+}
+
+function textOfOne(one: object): string {
+  const text = texts.get(one) ?? JSON.stringify(one);
+  texts.set(one, text);
+  return text;
+}
 
 /** A talk kept in a shape that is no longer known is a talk forgotten; nothing but its follow-ups is lost. */
 function parsed(state: string): Conversation {
