@@ -3,7 +3,7 @@ import type { Meaning } from '../../request.js';
 const MACHINE = '(?:(?:an?|the|my|one)\\s+)?(\\d{1,3})(?:[\\s-]needles?)?(?:\\s+machines?)?';
 const JOINT = '\\s*(?:,\\s*and|,|and|&|plus)\\s+';
 const OWNED = new RegExp(
-  `^(?:i(?:['’]ve|\\s+have)(?:\\s+got)?|i\\s+own|we\\s+have|my\\s+machines(?:\\s+are|:)?)\\s+(?:(?:two|three|four)\\s+machines?[:,]\\s*)?(${MACHINE}(?:${JOINT}${MACHINE})+)\\s*[.!]?$`,
+  `^(?:(?:hi|hello|hey)(?:\\s+there)?[,!.]?\\s+)?(?:i(?:['’]ve|\\s+have)(?:\\s+got)?|i\\s+own|we\\s+have|(?:i|we)\\s+(?:(?:knit|make\\s+things|work)\\s+on|use)|my\\s+machines(?:\\s+are|:)?)\\s+(?:(?:two|three|four)\\s+machines?[:,]\\s*)?(${MACHINE}(?:${JOINT}${MACHINE})+)\\s*[.!]?$`,
   'i',
 );
 /** Without one of these bare numbers may count anything. */

@@ -15,9 +15,10 @@ const PRAISE =
 const THANK =
   '(?:(?:many )?thanks|thank you|thankyou|thx|cheers|ta)(?: (?:a lot|a million|a bunch|so much|very much|again|you|everyone))*(?: for (?:that|this|it))?(?: (?:for )?(?:all )?(?:your|the) help)?';
 const ALL = 'thats (?:all|it|everything)(?: for (?:now|today|tonight))?';
+const BYE = '(?:bye(?: bye| for now)?|goodbye|good ?night|see you(?: later| soon| tomorrow)?)';
 /** `thanks that's lovely`, `great thanks`, `perfect`, `that's all for now`. */
 const THANKS = new RegExp(
-  `^(?:(?:${PRAISE}|${ALL}) )?(?:${THANK})(?: ${PRAISE})?$|^${PRAISE}(?: ${PRAISE})?$|^${ALL}$`,
+  `^(?:(?:${PRAISE}|${ALL}) )?(?:${THANK})(?: ${PRAISE})?(?: ${BYE})?$|^${PRAISE}(?: ${PRAISE})?$|^(?:${ALL}|${BYE})$`,
 );
 
 const FORMS: [RegExp, Request][] = [
