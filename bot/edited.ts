@@ -37,9 +37,9 @@ export const hasFailed = ({ exchanges }: Pick<Exchanged, 'exchanges'>): boolean 
   exchanges.at(-1)?.reply.kind === 'problem';
 
 /** Where a message is read the first time: what stands before it, to be kept for an edit. */
-export const startOf = async ({ bound, maker, talk }: Heard): Promise<Start> => ({
+export const startOf = ({ maker, profiles, talk }: Heard): Start => ({
   before: presentOf(talk),
-  profileId: (await bound.profiles.of(maker.id))[0]?.id,
+  profileId: profiles[0]?.id,
   unitless: maker.units === undefined,
 });
 type Start = Pick<Again, 'before' | 'profileId' | 'unitless'>;
@@ -88,7 +88,7 @@ async function afresh(heard: Heard, again: Again): Promise<Exchanged> {
     return { ...heard, exchanges, letters: [], trace: { tokens: [], mended: [], leftover: [] }, skipped: 0 };
   }
   const maker = await bound.makers.held(turn.user.slackUserId, turn.user.name, turn.at);
-  return exchanged({ ...heard, maker, talk: before });
+  return exchanged({ ...heard, maker, profiles: await bound.profiles.of(maker.id), talk: before });
 }
 
 /** The talk before the message, what it stored taken back; or what of that has moved on since. */

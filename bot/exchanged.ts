@@ -8,7 +8,7 @@ import type { Context, Trace } from './language/context.js';
 import type { Reply } from './reply.js';
 import { isOfPiece, type Meaning, type Request } from './request.js';
 import { sizesAlone } from './size-only.js';
-import type { Bound, Maker } from './store/ports.js';
+import type { Bound, Maker, Profile } from './store/ports.js';
 import { type Input, textOf, understood } from './understood.js';
 import { unitsIn } from './units-meant.js';
 import { resumedBy, waiting } from './waiting.js';
@@ -31,6 +31,8 @@ export type Heard = {
   bound: Bound;
   turn: Said;
   maker: Maker;
+  /** Those of the maker, where words are to be read. */
+  profiles: readonly Profile[];
   talk: Conversation;
   newId: () => string;
   due: Context['due'];
@@ -51,7 +53,7 @@ export type Exchanged = {
 export async function exchanged(heard: Heard): Promise<Exchanged> {
   const { bound, turn } = heard;
   let { maker, talk } = heard;
-  const { meanings, trace, known } = await understood(bound, maker, talk, turn, heard.due);
+  const { meanings, trace, known } = await understood(bound, maker, talk, turn, heard);
 
   const exchanges: Exchange[] = [];
   const queue = turn.sizeOnly ? sizesAlone(meanings) : [...meanings];

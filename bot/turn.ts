@@ -130,8 +130,9 @@ async function answeredIn(
   const edit = editOf(turn, before);
   const again = edit === 'left' ? undefined : edit;
   const said: Said = edit === 'left' ? { ...turn, input: LEFT } : turn;
-  const heard = { bound, turn: said, maker: held, talk: before, newId, due: due?.(held.timeZone) };
-  const start = edit === undefined ? turn.message && (await startOf(heard)) : again;
+  const profiles = 'text' in said.input ? await bound.profiles.of(held.id) : [];
+  const heard = { bound, turn: said, maker: held, profiles, talk: before, newId, due: due?.(held.timeZone) };
+  const start = edit === undefined ? turn.message && startOf(heard) : again;
   const done = await (again === undefined ? exchanged(heard) : exchangedAgain(heard, again));
   const { exchanges, letters, trace, skipped, maker } = done;
   const hasChanged = edit === undefined || (again !== undefined && !hasFailed(done));

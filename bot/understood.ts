@@ -7,7 +7,7 @@ import { formRequest } from './form-sent.js';
 import type { Context } from './language/context.js';
 import { type Reading, read } from './language/read.js';
 import { type FormSent, isOfPiece, type Meaning, type Request } from './request.js';
-import type { Bound, Maker } from './store/ports.js';
+import type { Bound, Maker, Profile } from './store/ports.js';
 
 /** What a maker typed, pressed or sent. */
 export type Input = {
@@ -17,15 +17,18 @@ export type Input = {
   command?: '/rows' | '/gauge' | '/walewright' | undefined;
 };
 
+/** What words are read by: the days in them, and the maker's profiles. */
+type By = { due: Context['due']; profiles: readonly Profile[] };
+
 /** What the input of a turn means; for a form with what it was read against. */
 export async function understood(
   bound: Bound,
   maker: Maker,
   talk: Conversation,
   { input, command }: Input,
-  due: Context['due'],
+  by: By,
 ): Promise<Reading & { known?: Known }> {
-  if ('text' in input) return read(input.text, await contextOf(bound, maker, talk, { input, command }, due));
+  if ('text' in input) return read(input.text, await contextOf(bound, maker, talk, { input, command }, by));
   const untraced = (meaning: Meaning): Reading => ({
     meanings: [meaning],
     trace: { tokens: [], mended: [], leftover: [] },
@@ -41,9 +44,8 @@ async function contextOf(
   maker: Maker,
   talk: Conversation,
   { input, command }: Input,
-  due: Context['due'],
+  { due, profiles }: By,
 ): Promise<Context> {
-  const profiles = await bound.profiles.of(maker.id);
   const names = (of: (profile: (typeof profiles)[number]) => string) =>
     [...new Set(profiles.map(of).filter((name) => name !== ''))].sort((a, b) => b.length - a.length).slice(0, 50);
   const waiting = isOfPiece(talk.pending?.request) ? talk.pending.request.ask : undefined;
