@@ -39,7 +39,9 @@ export async function withCounter(talk: Conversation, bound: Bound, queued: Queu
   const { counter } = talk;
   if (address.to === 'card') return { ...talk, counter: { channel: address.channel, ts: address.ts } };
   if (address.to !== 'post') return talk;
-  if (counter !== undefined) {
+  // The card of an edited message is made anew in its place.
+  const isSame = counter !== undefined && 'row' in counter && counter.row === row;
+  if (counter !== undefined && !isSame) {
     const to: Address =
       'ts' in counter ? { to: 'card', ...counter, ifThere: true } : { to: 'again', ...counter, ifThere: true };
     await bound.outbox.add(newId(), to, { text: plainText(MOVED), blocks: blocks(MOVED, row) }, at, at + KEPT_MS);

@@ -74,6 +74,16 @@ describe('an edit of the last message', () => {
     expect(text).not.toContain('Changed');
   });
 
+  test('of a count keeps its row counter on the card, with its buttons', async () => {
+    await say(GAUGE);
+    await say(POUCH);
+    await say('start');
+    bot.api.expects('chat.update');
+    const { card, text } = await corrected('+10', '+12');
+    expect(leadOf(text)).toBe('Row 12 of 106: 94 to go');
+    expect(JSON.stringify(card.blocks)).toContain('+1');
+  });
+
   test('of a plan leaves the one before it as what undo goes back to', async () => {
     await say(GAUGE);
     await say(POUCH);
